@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Server.Files;
 using Serilog;
 
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -7,16 +8,17 @@ var builder = WebApplication.CreateBuilder(new WebApplicationOptions
     // The published files stand beside the program, whatever folder it is started from.
     ContentRootPath = AppContext.BaseDirectory,
 });
-// "dotnet run" outside Development: the screens' and the floor's files are still in their own projects.
+// Without it "dotnet run" outside Development does not find the files of the other projects.
 builder.WebHost.UseStaticWebAssets();
-builder.Services.AddSerilog(log => log.ReadFrom.Configuration(builder.Configuration).WriteTo.Console(formatProvider: CultureInfo.InvariantCulture));
+builder.Services.AddSerilog(log => log
+    .ReadFrom.Configuration(builder.Configuration)
+    .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture));
 builder.Services.AddOpenApi();
 
 var app = builder.Build();
 
 app.MapOpenApi();
-app.MapStaticAssets();
-app.MapFallbackToFile("/screens/{*path:nonfile}", "screens/index.html");
+app.MapServedFiles();
 app.MapGet("/", () => "The hub is running.");
 
 await app.RunAsync();
