@@ -1,0 +1,56 @@
+using Microsoft.Playwright;
+
+[assembly: CollectionBehavior(DisableTestParallelization = true)]
+
+namespace LiveHeat.Browser;
+
+/// <summary>One headless Chromium for all tests of a class: the one installed on this machine, never a downloaded one.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private static readonly string[] Places =
+    [
+        "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/usr/bin/google-chrome-stable",
+        "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+        @"C:\Program Files\Google\Chrome\Application\chrome.exe",
+    ];
+
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    public async Task<IPage> NewPage(BrowserNewContextOptions? options = null)
+    {
+        var context = await browser!.NewContextAsync(options);
+        return await context.NewPageAsync();
+    }
+
+    public async Task InitializeAsync()
+    {
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Find(),
+            // No sandbox: tests often run as root, where Chromium refuses one. The rest keeps it from asking the internet.
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.DisposeAsync();
+        }
+
+        playwright?.Dispose();
+    }
+
+    private static string Find() =>
+        Environment.GetEnvironmentVariable("LIVEHEAT_CHROMIUM")
+        ?? Array.Find(Places, File.Exists)
+        ?? throw new FileNotFoundException(
+            "No Chromium or Chrome found. Install one (Debian: apt-get install chromium) or set LIVEHEAT_CHROMIUM to its path.");
+}
