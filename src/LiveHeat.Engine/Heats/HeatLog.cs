@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+
+namespace LiveHeat.Engine.Heats;
+
+/// <summary>A heat's entries, found again by id and by lane. Immutable; each version shares most of the one before.</summary>
+internal sealed record HeatLog(
+    ImmutableList<Entry> All,
+    ImmutableDictionary<FactId, Entry> ById,
+    ImmutableDictionary<LaneNumber, ImmutableList<Entry>> ByLane,
+    ImmutableList<(long Sequence, Items<LaneNumber> Lanes)> Overrides,
+    ImmutableHashSet<FactId> Admitted,
+    ImmutableHashSet<FactId> Voided,
+    long CalledAt)
+{
+    public static readonly HeatLog Empty = new(
+        [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, ImmutableList<Entry>>.Empty, [], [], [], 0);
+
+    public HeatLog With(Entry entry)
+    {
+        var byId = ById.SetItem(entry.Fact.Id, entry);
+        if (entry.Fact is HeatFact.FactAdded added)
+        {
+            byId = byId.SetItem(added.Tap.Id, entry);
+        }
+
+        var next = this with { All = All.Add(entry), ById = byId };
+        if (entry.Fact.AboutLane() is { } lane)
+        {
+            next = next with { ByLane = ByLane.SetItem(lane, ByLane.GetValueOrDefault(lane, []).Add(entry)) };
+        }
+
+        return entry.Fact switch
+        {
+            HeatFact.HeatCalled or HeatFact.CallReplaced => next with { CalledAt = entry.Sequence },
+            HeatFact.LanesOverridden overridden => next with { Overrides = Overrides.Add((entry.Sequence, overridden.Lanes)) },
+            HeatFact.Admitted admitted => next with { Admitted = Admitted.Add(admitted.Target) },
+            HeatFact.Voided => next.WithVoids(next.StandingVoids()),
+            _ => next,
+        };
+    }
+
+    private HeatLog WithVoids(ImmutableHashSet<FactId> voided) => this with
+    {
+        Voided = voided,
+        Admitted = [.. All.Select(entry => entry.Fact).OfType<HeatFact.Admitted>().Where(fact => !voided.Contains(fact.Id)).Select(fact => fact.Target)],
+    };
+
+    /// <summary>A void that a later one voids has no effect: read from the newest back.</summary>
+    private ImmutableHashSet<FactId> StandingVoids()
+    {
+        var voided = ImmutableHashSet.CreateBuilder<FactId>();
+        foreach (var entry in All.Reverse())
+        {
+            if (entry.Fact is HeatFact.Voided fact && !voided.Contains(fact.Id))
+            {
+                voided.Add(fact.Target);
+            }
+        }
+
+        return voided.ToImmutable();
+    }
+}

@@ -1,0 +1,24 @@
+using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Engine.Heats;
+
+/// <summary>A lane of a heat and the team on it.</summary>
+/// <param name="Lane">The lane.</param>
+/// <param name="Team">The team's id.</param>
+/// <param name="Name">The team's name.</param>
+/// <param name="Division">The team's division.</param>
+/// <param name="Athletes">In relay order.</param>
+public sealed record LaneEntry(LaneNumber Lane, string Team, string Name, string Division, Items<string> Athletes)
+{
+    /// <summary>The team as it stands on the lane.</summary>
+    public LineUp LineUp() => new(Team, Name, Division, Athletes);
+}
+
+/// <summary>All there is to know about a heat when it is called.</summary>
+/// <param name="Competition">The competition's name.</param>
+/// <param name="Title">The heat's title.</param>
+/// <param name="Workout">What is done.</param>
+/// <param name="Lanes">Who stands where; lanes are not repeated.</param>
+/// <param name="Rounding">How measured times become official.</param>
+public sealed record HeatSnapshot(string Competition, string Title, Workout Workout, Items<LaneEntry> Lanes, Rounding Rounding);

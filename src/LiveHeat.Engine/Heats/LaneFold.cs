@@ -1,0 +1,79 @@
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Engine.Heats;
+
+/// <summary>What the rest of the heat tells a lane's fold.</summary>
+/// <param name="Snapshot">The heat as called.</param>
+/// <param name="CalledAt">Sequence of the call in force: readiness before it does not count.</param>
+/// <param name="Clock">The start in force and the halts.</param>
+/// <param name="Seats">The lane's seats.</param>
+/// <param name="Overrides">Sequences of overrides that name the lane.</param>
+/// <param name="Voided">Facts that do not count.</param>
+/// <param name="Admitted">Held taps that count after all.</param>
+/// <param name="FrozenHead">The sequence that the freeze in force closes; null when not frozen.</param>
+public sealed record LaneContext(
+    HeatSnapshot Snapshot, long CalledAt, HeatClock Clock, Items<Seat> Seats, Items<long> Overrides,
+    IReadOnlySet<FactId> Voided, IReadOnlySet<FactId> Admitted, long? FrozenHead);
+
+/// <summary>Folds the facts of one lane: a pure function of the set of taps and the list of rulings.</summary>
+public static class LaneFold
+{
+    /// <summary>The lane's state.</summary>
+    /// <param name="context">What the rest of the heat tells.</param>
+    /// <param name="entry">Who stands on the lane.</param>
+    /// <param name="facts">All ledger entries about the lane, in ledger order.</param>
+    public static LaneState Play(LaneContext context, LaneEntry entry, IReadOnlyList<Entry> facts)
+    {
+        var rulings = facts.Where(fact => fact.Fact is HeatFact.LaneDesk && !context.Voided.Contains(fact.Fact.Id))
+            .Select(fact => fact.Fact).ToList();
+        var plans = LanePlans.Read(context.Snapshot.Workout, entry, rulings);
+        var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
+        var taps = TapOrder.Arrange(facts.Where(fact => fact.Fact is HeatFact.Floor or HeatFact.FactAdded));
+        var standing = new TapStanding(context, plans, taps);
+        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting);
+        Walk(walk, taps, standing, rulings);
+        var calls = rulings.OfType<HeatFact.CallAnswered>().Select(answered => answered.Instant).DefaultIfEmpty(new Instant(long.MinValue)).Max();
+        var seat = context.Seats.LastOrDefault(seat => seat is { Duty: Duty.Primary, Until: null });
+
+        return walk.Result(entry, plans.Newest, standing) with
+        {
+            Seat = seat,
+            Ready = seat is not null && facts.Any(fact => fact.Fact is HeatFact.LaneReady ready && ready.Seat == seat.Id && fact.Sequence > context.CalledAt)
+                || context.Overrides.Any(sequence => sequence > context.CalledAt),
+            Withdrawn = rulings.OfType<HeatFact.LaneWithdrawn>().Any(),
+            HeldSince = clock.Holds.Count > 0 && clock.Holds[^1].Until is null ? clock.Holds[^1].From : null,
+            HeldMs = clock.Holds.Where(hold => hold.Until is not null).Sum(hold => HeldBy(clock, hold)),
+            AdjustMs = rulings.OfType<HeatFact.TimeAdjusted>().Sum(adjusted => adjusted.AdjustMs),
+            CapHeatMs = clock.CapHeatMs,
+            Penalties = rulings.OfType<HeatFact.Penalised>()
+                .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason)).ToItems(),
+            Warnings = rulings.OfType<HeatFact.Warned>().Count(),
+            Calling = walk.LastCall > calls,
+        };
+    }
+
+    private static long HeldBy(LaneClock clock, Standstill hold) =>
+        (clock with { Holds = [hold] }).HeldMs(hold.Until ?? hold.From);
+
+    private static void Walk(LaneWalk walk, List<PlacedTap> taps, TapStanding standing, List<HeatFact> rulings)
+    {
+        var backs = new Queue<HeatFact>(rulings.Where(ruling => ruling is HeatFact.SentBack or HeatFact.RepsOwed).OrderBy(ruling => ruling.Instant));
+        foreach (var tap in taps)
+        {
+            while (backs.TryPeek(out var ruling) && ruling.Instant < tap.At)
+            {
+                walk.Rule(backs.Dequeue());
+            }
+
+            if (standing.Stands(tap))
+            {
+                walk.Take(tap, standing);
+            }
+        }
+
+        while (backs.TryDequeue(out var ruling))
+        {
+            walk.Rule(ruling);
+        }
+    }
+}

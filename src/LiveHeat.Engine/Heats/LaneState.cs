@@ -1,0 +1,148 @@
+using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Engine.Heats;
+
+/// <summary>When a step was completed.</summary>
+/// <param name="LaneMs">Lane time: heat time less what the lane was held, milliseconds.</param>
+/// <param name="UncertaintyMs">Half-width of the phone's clock error.</param>
+/// <param name="Fact">The tap that says so.</param>
+public readonly record struct Split(long LaneMs, int UncertaintyMs, FactId Fact);
+
+/// <summary>A fact and how it is kept.</summary>
+public readonly record struct FlaggedFact(FactId Fact, FactFlags Flags);
+
+/// <summary>Seconds onto the result, or reps off it, that stand.</summary>
+public sealed record Penalty(FactId Fact, int AddMs, int Reps, string Reason);
+
+/// <summary>What the captain said to the score read back.</summary>
+public sealed record ReadBack(bool Agreed, string Name);
+
+/// <summary>A lane as the standing facts have it: one value of the fold, which only facts change.</summary>
+public sealed record LaneState
+{
+    /// <summary>Who stands there.</summary>
+    public required LaneEntry Entry { get; init; }
+
+    /// <summary>The plan in force.</summary>
+    public required RelayPlan Plan { get; init; }
+
+    /// <summary>From 1; every line-up or variant ruling makes a new one.</summary>
+    public required int PlanVersion { get; init; }
+
+    /// <summary>Its number on the floor.</summary>
+    public LaneNumber Lane => Entry.Lane;
+
+    /// <summary>The primary seat held now; null when nobody judges the lane.</summary>
+    public Seat? Seat { get; init; }
+
+    /// <summary>Judge, phone and team are ready, or were overridden.</summary>
+    public bool Ready { get; init; }
+
+    /// <summary>The team did not start.</summary>
+    public bool Withdrawn { get; init; }
+
+    /// <summary>The lane's clock stands still since then.</summary>
+    public Instant? HeldSince { get; init; }
+
+    /// <summary>Lane time stood still so long, closed holds only, milliseconds.</summary>
+    public long HeldMs { get; init; }
+
+    /// <summary>Added to the team's time by rulings; negative helps it.</summary>
+    public int AdjustMs { get; init; }
+
+    /// <summary>The lane's cap in heat time; null while it moves with an open hold.</summary>
+    public long? CapHeatMs { get; init; }
+
+    /// <summary>The pad's open step: after the highest standing done-fact, counted before or after the cap.</summary>
+    public required int Open { get; init; }
+
+    /// <summary>Steps that count: done no later than the cap.</summary>
+    public int DoneSteps { get; init; }
+
+    /// <summary>Confirmed units of the first step that is not done; 0 when nothing says more.</summary>
+    public int Count { get; init; }
+
+    /// <summary>Splits by step; null where unknown.</summary>
+    public Items<Split?> Splits { get; init; }
+
+    /// <summary>Lane time by which the present worth was certainly reached; 0 when none is.</summary>
+    public long ReachedMs { get; init; }
+
+    /// <summary>Confirmed score: sets done and whole increments of the open one, less reps owed.</summary>
+    public int Worth { get; init; }
+
+    /// <summary>Lane time of the last step; null when not finished or not known.</summary>
+    public Split? Finish { get; init; }
+
+    /// <summary>All steps are done in time.</summary>
+    public bool Finished => DoneSteps == Plan.LastStep;
+
+    /// <summary>The team stopped for good, and when (lane time).</summary>
+    public StopReason? Stopped { get; init; }
+
+    /// <summary>No-reps by step.</summary>
+    public Items<int> NoReps { get; init; }
+
+    /// <summary>Tags missed or left too early.</summary>
+    public int TagFaults { get; init; }
+
+    /// <summary>Reps still owed before the open set may count.</summary>
+    public int Owed { get; init; }
+
+    /// <summary>Who works, if not the one the plan names: step and athlete.</summary>
+    public Items<(int Step, int Athlete)> Substitutes { get; init; }
+
+    /// <summary>Readings entered, by step.</summary>
+    public Items<(int Step, decimal Value)> Values { get; init; }
+
+    /// <summary>What timekeepers tapped, lane time.</summary>
+    public Items<Split> TimedFinishes { get; init; }
+
+    /// <summary>Penalties that stand.</summary>
+    public Items<Penalty> Penalties { get; init; }
+
+    /// <summary>Warnings that stand.</summary>
+    public int Warnings { get; init; }
+
+    /// <summary>The captain's answer; null before it.</summary>
+    public ReadBack? ReadBack { get; init; }
+
+    /// <summary>The judge called the head judge, who has not answered.</summary>
+    public bool Calling { get; init; }
+
+    /// <summary>Facts that are not plain sailing.</summary>
+    public Items<FlaggedFact> Flagged { get; init; }
+
+    /// <summary>Taps that wait for the head judge.</summary>
+    public int Quarantined => Flagged.Count(flagged => flagged.Flags.HasFlag(FactFlags.Quarantined));
+
+    /// <summary>Seconds that penalties add, in milliseconds.</summary>
+    public int PenaltyMs => Penalties.Sum(penalty => penalty.AddMs);
+
+    /// <summary>Reps that penalties take off.</summary>
+    public int PenaltyReps => Penalties.Sum(penalty => penalty.Reps);
+
+    /// <summary>The last step with a known split that counts, and it; null before the first.</summary>
+    public (int Step, Split Split)? LastSplit()
+    {
+        for (var step = DoneSteps; step >= 1; step--)
+        {
+            if (Splits[step - 1] is { } split)
+            {
+                return (step, split);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The step that is to be done next for the score; null when finished.</summary>
+    public Step? OpenStep() => Plan.Find(DoneSteps + 1);
+
+    /// <summary>The measured result time with rulings and penalties, before rounding; null when not finished or not known.</summary>
+    public long? MeasuredMs => Finish is { } finish ? Math.Max(0, finish.LaneMs + AdjustMs + PenaltyMs) : null;
+
+    /// <summary>How one fact of the lane is kept.</summary>
+    public FactFlags FlagsOf(FactId fact) => Flagged.FirstOrDefault(flagged => flagged.Fact == fact).Flags;
+}

@@ -1,0 +1,132 @@
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Engine.Heats;
+
+/// <summary>Which taps of a lane count, which are held for the head judge, and why.</summary>
+public sealed class TapStanding
+{
+    /// <summary>A tap may seem to arrive this much before it was made: clocks that are allowed to differ.</summary>
+    public const int FutureToleranceMs = 2000;
+
+    private readonly LaneContext context;
+    private readonly LanePlans plans;
+    private readonly HashSet<FactId> undone;
+    private readonly Dictionary<FactId, FactFlags> flags = [];
+
+    internal TapStanding(LaneContext context, LanePlans plans, List<PlacedTap> taps)
+    {
+        this.context = context;
+        this.plans = plans;
+        foreach (var tap in taps)
+        {
+            Flag(tap.Tap.Id, Hold(tap));
+        }
+
+        undone = [.. taps.Where(tap => tap.Tap is HeatFact.Undone && Counts(tap.Tap.Id)).Select(tap => ((HeatFact.Undone)tap.Tap).Target)];
+        undone.ExceptWith(taps.Where(tap => tap.Tap is HeatFact.Undone).Select(tap => tap.Tap.Id));
+    }
+
+    /// <summary>Facts with flags, in a stable order.</summary>
+    public Items<FlaggedFact> Flagged() =>
+        flags.Where(pair => pair.Value != FactFlags.None && !context.Voided.Contains(pair.Key) && !undone.Contains(pair.Key))
+            .OrderBy(pair => pair.Key).Select(pair => new FlaggedFact(pair.Key, pair.Value)).ToItems();
+
+    /// <summary>Whether the tap plays a part: not voided, not undone, not held.</summary>
+    internal bool Stands(PlacedTap tap) => Counts(tap.Tap.Id) && !undone.Contains(tap.Tap.Id) && !Voided(tap);
+
+    /// <summary>What the lane's seat makes of the tap.</summary>
+    internal Duty DutyOf(PlacedTap tap) =>
+        tap.Entry.Fact is HeatFact.FactAdded || context.Admitted.Contains(tap.Tap.Id) ? Duty.Primary : SeatOf(tap)?.Duty ?? Duty.Primary;
+
+    internal void Flag(FactId fact, FactFlags flag)
+    {
+        if (flag != FactFlags.None)
+        {
+            flags[fact] = flags.GetValueOrDefault(fact) | flag;
+        }
+    }
+
+    private bool Counts(FactId fact) => !flags.GetValueOrDefault(fact).HasFlag(FactFlags.Quarantined) && !context.Voided.Contains(fact);
+
+    private bool Voided(PlacedTap tap) => context.Voided.Contains(tap.Entry.Fact.Id);
+
+    private Seat? SeatOf(PlacedTap tap) => context.Seats.FirstOrDefault(seat =>
+        seat.Id == tap.Tap.Seat && seat.SignIn == tap.Entry.Sender && seat.Covers(tap.At, tap.Tap.UncertaintyMs));
+
+    private FactFlags Hold(PlacedTap tap)
+    {
+        var found = FactFlags.None;
+        var added = tap.Entry.Fact is HeatFact.FactAdded;
+        if (!added && SeatOf(tap) is null)
+        {
+            found |= FactFlags.NoSeat;
+        }
+
+        if (tap.Tap is HeatFact.Undone or HeatFact.HeadJudgeCalled or HeatFact.ScoreReadBack)
+        {
+            return Held(tap, found | Late(tap));
+        }
+
+        var clock = context.Clock;
+        if (tap.Tap.Start is { } known && known != clock.Start?.Id)
+        {
+            found |= FactFlags.OldStart;
+        }
+        else if (clock.Start is not { } start || tap.At < start.GoAt)
+        {
+            found |= FactFlags.Early;
+        }
+
+        if (tap.Tap.Instant > tap.Entry.ReceivedAt + FutureToleranceMs + tap.Tap.UncertaintyMs)
+        {
+            found |= FactFlags.Future;
+        }
+
+        return Held(tap, found | Late(tap) | StepFlags(tap));
+    }
+
+    private FactFlags Late(PlacedTap tap) =>
+        context.FrozenHead is { } head && tap.Entry.Sequence > head && tap.Entry.Fact is HeatFact.Floor ? FactFlags.Late : FactFlags.None;
+
+    private FactFlags StepFlags(PlacedTap tap)
+    {
+        if (tap.Tap is not HeatFact.AtStep at)
+        {
+            return FactFlags.None;
+        }
+
+        var step = plans.Newest.Plan.Find(at.Step);
+        if (step is null || !Fits(at, step))
+        {
+            return FactFlags.NoSuchStep;
+        }
+
+        if (at.Plan == plans.Newest.Version)
+        {
+            return FactFlags.None;
+        }
+
+        return plans.StillMeans(at.Plan, at.Step, tap.At) ? FactFlags.OldPlan : FactFlags.OldPlan | FactFlags.Quarantined;
+    }
+
+    private static bool Fits(HeatFact.AtStep tap, Workouts.Step step) => tap switch
+    {
+        HeatFact.TagMade or HeatFact.TagFault => step.Kind == Workouts.StepKind.Tag,
+        HeatFact.ValueEntered => step.Kind == Workouts.StepKind.Value,
+        HeatFact.CountReached count => step.Kind == Workouts.StepKind.Set && count.Count >= 0 && count.Count <= step.Quantity,
+        HeatFact.RepsAtCap count => count.Count >= 0 && count.Count <= step.Quantity,
+        _ => true,
+    };
+
+    private FactFlags Held(PlacedTap tap, FactFlags found)
+    {
+        const FactFlags Holding = FactFlags.NoSeat | FactFlags.OldStart | FactFlags.Early | FactFlags.Future | FactFlags.Late;
+        if (found.HasFlag(FactFlags.NoSuchStep))
+        {
+            return found | FactFlags.Quarantined;
+        }
+
+        var held = (found & (Holding | FactFlags.Quarantined)) != FactFlags.None;
+        return !held ? found : context.Admitted.Contains(tap.Tap.Id) ? found & ~FactFlags.Quarantined : found | FactFlags.Quarantined;
+    }
+}

@@ -1,0 +1,59 @@
+namespace LiveHeat.Engine.Workouts;
+
+/// <summary>How a heat counts: so that no judge counts finer than another, it belongs to the workout.</summary>
+public enum Counting
+{
+    /// <summary>Only whole sets are reported while the heat runs.</summary>
+    Sets,
+
+    /// <summary>Reps are reported at checkpoints within a set.</summary>
+    Reps,
+}
+
+/// <summary>A last step that does not score.</summary>
+public enum FinishKind
+{
+    /// <summary>The last set ends the work.</summary>
+    None,
+
+    /// <summary>Across a line.</summary>
+    Line,
+
+    /// <summary>All on a mat.</summary>
+    Mat,
+}
+
+/// <summary>What is to be done: for each division a prescription; one relay order; one way of counting.</summary>
+/// <param name="Id">Unique in the competition.</param>
+/// <param name="Name">As announced.</param>
+/// <param name="Order">Who does what.</param>
+/// <param name="Counting">How it is counted while it runs.</param>
+/// <param name="CheckpointEvery">With <see cref="Counting.Reps"/>: a report every so many units, from 1.</param>
+/// <param name="Finish">A finish line or mat after the work.</param>
+/// <param name="Movements">All that the prescriptions use.</param>
+/// <param name="Prescriptions">One a division.</param>
+public sealed record Workout(
+    string Id, string Name, RelayOrder Order, Counting Counting, int CheckpointEvery, FinishKind Finish,
+    Items<Movement> Movements, Items<Prescription> Prescriptions);
+
+/// <summary>A division's amount of the work.</summary>
+/// <param name="Division">The division's id.</param>
+/// <param name="DivisionName">Its name.</param>
+/// <param name="CapMs">Time cap in heat time, milliseconds, above 0.</param>
+/// <param name="Rounds">How many rounds, from 0.</param>
+/// <param name="Before">Sets before the rounds, by the first athlete.</param>
+/// <param name="Round">The sets of one round.</param>
+/// <param name="After">Sets after the rounds, by whoever did the last round.</param>
+public sealed record Prescription(
+    string Division, string DivisionName, int CapMs, int Rounds,
+    Items<PrescribedSet> Before, Items<PrescribedSet> Round, Items<PrescribedSet> After);
+
+/// <summary>One movement to be done through once.</summary>
+/// <param name="Movement">Its id in the workout.</param>
+/// <param name="Quantity">In the movement's unit, from 1.</param>
+/// <param name="Worth">What the whole set adds to the score; null: its quantity. A 400 m run is not 400 reps.</param>
+/// <param name="Increment">Only whole increments count before the set is done, from 1: a carry may count in fives.</param>
+/// <param name="Load">As announced: "6 kg"; null when there is none.</param>
+/// <param name="Reading">True when the step is completed by entering a machine's or a bar's value.</param>
+public sealed record PrescribedSet(
+    string Movement, int Quantity, int? Worth = null, int Increment = 1, string? Load = null, bool Reading = false);

@@ -1,0 +1,186 @@
+using System.Globalization;
+
+namespace LiveHeat.Engine.Workouts;
+
+/// <summary>Finds what cannot be in a workout, field by field, in words an organiser understands.</summary>
+public static class WorkoutCheck
+{
+    private const int LongestCapMs = 4 * 60 * 60 * 1000;
+    private const int MostRounds = 500;
+    private const int MostSteps = 2000;
+    private const int LargestQuantity = 100_000;
+
+    /// <summary>All that is wrong; empty when the workout can be.</summary>
+    public static IEnumerable<FieldError> Errors(Workout workout) =>
+        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(Movements(workout.Movements))
+            .Concat(workout.Prescriptions.Count == 0
+                ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
+                : workout.Prescriptions.SelectMany((prescription, i) => Prescription(workout, prescription, Path("prescriptions", i))));
+
+    private static IEnumerable<FieldError> Name(Workout workout)
+    {
+        if (string.IsNullOrWhiteSpace(workout.Name))
+        {
+            yield return new("name", "The workout has no name. Give it the one that will be announced.");
+        }
+    }
+
+    private static IEnumerable<FieldError> Order(RelayOrder order)
+    {
+        if (order is RelayOrder.Blocks { Size: < 1 })
+        {
+            yield return new("order.size", "A block has no rounds. Give at least 1.");
+        }
+
+        if (order is RelayOrder.Listed listed)
+        {
+            if (listed.Athletes.Count == 0)
+            {
+                yield return new("order.athletes", "The list of who does each round names nobody. Write at least one athlete's number.");
+            }
+
+            foreach (var (number, i) in listed.Athletes.Select((number, i) => (number, i)).Where(pair => pair.number < 1))
+            {
+                yield return new(Path("order.athletes", i), $"{number} is nobody's number. Athletes are numbered from 1.");
+            }
+        }
+    }
+
+    private static IEnumerable<FieldError> Counted(Workout workout)
+    {
+        if (workout.Counting == Counting.Reps && workout.CheckpointEvery < 1)
+        {
+            yield return new("checkpointEvery", "Reps are counted, but with no checkpoint. Give the number of reps between two reports, from 1.");
+        }
+    }
+
+    private static IEnumerable<FieldError> Movements(Items<Movement> movements)
+    {
+        var seen = new HashSet<string>();
+        foreach (var (movement, i) in movements.Select((movement, i) => (movement, i)))
+        {
+            var at = Path("movements", i);
+            if (string.IsNullOrWhiteSpace(movement.Name))
+            {
+                yield return new($"{at}.name", "A movement has no name.");
+            }
+
+            if (!seen.Add(movement.Id))
+            {
+                yield return new($"{at}.id", $"Two movements have the id {movement.Id}.");
+            }
+
+            if (!(movement.SecondsPerUnit is > 0 and < 3600))
+            {
+                yield return new($"{at}.secondsPerUnit", $"{movement.Name}: the expected seconds for one must be above 0 and below 3600.");
+            }
+
+            if (!(movement.FastestSecondsPerUnit >= 0 && movement.FastestSecondsPerUnit <= movement.SecondsPerUnit))
+            {
+                yield return new($"{at}.fastestSecondsPerUnit", $"{movement.Name}: the fastest seconds for one must lie between 0 and the expected.");
+            }
+        }
+    }
+
+    private static IEnumerable<FieldError> Prescription(Workout workout, Prescription prescription, string at)
+    {
+        var who = prescription.DivisionName;
+        if (prescription.CapMs <= 0)
+        {
+            yield return new($"{at}.capMs", $"{who}: the time cap is zero. Give minutes and seconds above 0:00.");
+        }
+
+        if (prescription.CapMs > LongestCapMs)
+        {
+            yield return new($"{at}.capMs", $"{who}: the time cap is above four hours. Is it in minutes and seconds?");
+        }
+
+        if (prescription.Rounds is < 0 or > MostRounds)
+        {
+            yield return new($"{at}.rounds", $"{who}: {prescription.Rounds} rounds cannot be. Give 0 to {MostRounds}.");
+        }
+
+        if (prescription.Rounds > 0 && prescription.Round.Count == 0)
+        {
+            yield return new($"{at}.round", $"{who}: there are rounds but no movement in them. Add one, or set the rounds to 0.");
+        }
+
+        var sets = prescription.Before.Count + prescription.After.Count + (Math.Max(0, prescription.Rounds) * prescription.Round.Count);
+        if (sets == 0)
+        {
+            yield return new($"{at}.rounds", $"{who}: there is nothing to do. Add rounds, or work before or after them.");
+        }
+
+        if (sets > MostSteps)
+        {
+            yield return new($"{at}.rounds", $"{who}: {sets} sets are more than a lane can be judged on ({MostSteps}).");
+        }
+
+        foreach (var error in Sets(workout, prescription.Before, $"{at}.before", who)
+            .Concat(Sets(workout, prescription.Round, $"{at}.round", who))
+            .Concat(Sets(workout, prescription.After, $"{at}.after", who)))
+        {
+            yield return error;
+        }
+    }
+
+    private static IEnumerable<FieldError> Sets(Workout workout, Items<PrescribedSet> sets, string at, string who)
+    {
+        foreach (var (set, i) in sets.Select((set, i) => (set, i)))
+        {
+            var movement = workout.Movements.FirstOrDefault(movement => movement.Id == set.Movement);
+            var name = movement?.Name ?? set.Movement;
+            if (movement is null)
+            {
+                yield return new($"{Path(at, i)}.movement", $"{who}: the workout has no movement called {set.Movement}. Choose one of its movements.");
+            }
+
+            if (set.Quantity is < 1 or > LargestQuantity)
+            {
+                yield return new($"{Path(at, i)}.quantity", $"{who}: {set.Quantity} {name} cannot be. Give at least 1.");
+            }
+
+            if (set.Worth is < 0)
+            {
+                yield return new($"{Path(at, i)}.worth", $"{who}: {name} cannot be worth less than nothing.");
+            }
+
+            if (set.Increment < 1 || set.Increment > Math.Max(1, set.Quantity))
+            {
+                yield return new($"{Path(at, i)}.increment", $"{who}: {name} count in steps of {set.Increment}. Give 1 up to the quantity.");
+            }
+        }
+    }
+
+    private static string Path(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}[{index}]");
+}
+
+/// <summary>Finds what cannot be in a line-up.</summary>
+public static class LineUpCheck
+{
+    /// <summary>All that is wrong with the team, and with the team in this workout.</summary>
+    public static IEnumerable<FieldError> Errors(LineUp lineUp, Workout workout)
+    {
+        if (lineUp.Athletes.Count is 0 or > LineUp.MostAthletes)
+        {
+            yield return new("athletes", lineUp.Athletes.Count == 0
+                ? $"{lineUp.Name} has no athletes. Write at least one name."
+                : $"{lineUp.Name} has {lineUp.Athletes.Count} athletes. A team has at most {LineUp.MostAthletes}.");
+        }
+
+        foreach (var (name, i) in lineUp.Athletes.Select((name, i) => (name, i)).Where(pair => string.IsNullOrWhiteSpace(pair.name)))
+        {
+            yield return new($"athletes[{i}]", $"{lineUp.Name}: athlete {i + 1} has no name{name}.");
+        }
+
+        if (workout.Prescriptions.All(prescription => prescription.Division != lineUp.Division))
+        {
+            yield return new("division", $"{lineUp.Name}: {workout.Name} has no prescription for its division ({lineUp.Division}).");
+        }
+
+        if (workout.Order is RelayOrder.Listed listed && listed.Athletes.Any(number => number > lineUp.Athletes.Count))
+        {
+            yield return new("order.athletes", $"{lineUp.Name} has {lineUp.Athletes.Count} athletes; the list names athlete {listed.Athletes.Max()}.");
+        }
+    }
+}
