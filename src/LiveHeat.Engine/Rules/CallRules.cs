@@ -1,0 +1,74 @@
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Engine.Rules;
+
+/// <summary>Calling a heat, seats, readiness.</summary>
+internal static class CallRules
+{
+    public static Verdict? Decide(HeatState heat, HeatCommand command, Asking asking)
+    {
+        var phase = heat.PhaseAt(asking.Now);
+        return command switch
+        {
+            HeatCommand.Call when phase != Phase.Planned => HeatRules.WrongPhase("This heat is called already."),
+            HeatCommand.Call => Snapshot(asking, snapshot => new HeatFact.HeatCalled { Id = command.Id, Instant = asking.Now, By = asking.By, Snapshot = snapshot }),
+            HeatCommand.ReplaceCall when phase is not (Phase.Called or Phase.Armed) => HeatRules.WrongPhase("The call can only be replaced before GO. Recall the start first."),
+            HeatCommand.ReplaceCall => Snapshot(asking, snapshot => new HeatFact.CallReplaced { Id = command.Id, Instant = asking.Now, By = asking.By, Snapshot = snapshot }),
+            HeatCommand.TakeSeat or HeatCommand.GiveUpSeat or HeatCommand.Ready when phase is Phase.Frozen or Phase.Certified =>
+                HeatRules.WrongPhase("The heat is closed for review; seats no longer change."),
+            HeatCommand.TakeSeat take => new Verdict.Accepted(new HeatFact.SeatTaken
+            {
+                Id = take.Id, Instant = asking.Now, By = asking.By, Lane = take.Lane, Duty = take.Duty, Seat = new SeatId(asking.NewId),
+            }),
+            HeatCommand.GiveUpSeat give => OwnSeat(heat, give.Seat, asking) ?? new Verdict.Accepted(new HeatFact.SeatGivenUp
+            {
+                Id = give.Id, Instant = asking.Now, By = asking.By, Lane = give.Lane, Seat = give.Seat, Reason = give.Reason,
+            }),
+            HeatCommand.Ready ready => OwnSeat(heat, ready.Seat, asking) ?? new Verdict.Accepted(new HeatFact.LaneReady
+            {
+                Id = ready.Id, Instant = asking.Now, By = asking.By, Lane = ready.Lane, Seat = ready.Seat,
+            }),
+            HeatCommand.OverrideReady or HeatCommand.WithdrawLane when phase is not (Phase.Called or Phase.Armed) =>
+                HeatRules.WrongPhase("Lanes are made ready or withdrawn before GO."),
+            HeatCommand.OverrideReady over => over.Lanes.FirstOrDefault(lane => heat.Find(lane) is null) is { Value: > 0 } missing
+                ? new Verdict.Refused("no-such-lane", $"This heat has no lane {missing}.")
+                : new Verdict.Accepted(new HeatFact.LanesOverridden
+                {
+                    Id = over.Id, Instant = asking.Now, By = asking.By, Lanes = over.Lanes, Reason = over.Reason,
+                }),
+            HeatCommand.WithdrawLane withdraw => new Verdict.Accepted(new HeatFact.LaneWithdrawn
+            {
+                Id = withdraw.Id, Instant = asking.Now, By = asking.By, Lane = withdraw.Lane, Reason = withdraw.Reason,
+            }),
+            _ => null,
+        };
+    }
+
+    private static Verdict Snapshot(Asking asking, Func<HeatSnapshot, HeatFact> fact)
+    {
+        if (asking.Setup is not { } snapshot)
+        {
+            return new Verdict.Refused("no-such-heat", "There is no such heat in the setup.");
+        }
+
+        if (snapshot.Lanes.Count == 0)
+        {
+            return new Verdict.Refused("bad-setup", "No team stands on any lane of this heat. Put teams on lanes first.");
+        }
+
+        var errors = snapshot.Lanes.Select(lane => PlanCompiler.Compile(snapshot.Workout, lane.LineUp())).OfType<Compiled.Impossible>()
+            .SelectMany(impossible => impossible.Errors).ToList();
+        return errors.Count == 0
+            ? new Verdict.Accepted(fact(snapshot))
+            : new Verdict.Refused("bad-setup", string.Join(" ", errors.Select(error => error.Message).Distinct().Take(3)));
+    }
+
+    private static Verdict? OwnSeat(HeatState heat, SeatId id, Asking asking) => heat.Seats.FirstOrDefault(seat => seat.Id == id) switch
+    {
+        null => new Verdict.Refused("seat-given-up", "This heat knows no such seat. Confirm lane and team again."),
+        { Until: not null } => new Verdict.Refused("seat-given-up", "Another phone has taken this lane over, or the seat was given up. Confirm lane and team again."),
+        var seat when asking.By.Role == Role.Judge && seat.SignIn != asking.By.SignIn => new Verdict.Refused("not-yours", "This seat is another phone's."),
+        _ => null,
+    };
+}

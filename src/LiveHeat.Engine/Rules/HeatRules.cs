@@ -1,0 +1,34 @@
+using LiveHeat.Engine.Heats;
+
+namespace LiveHeat.Engine.Rules;
+
+/// <summary>Decides commands against a heat's state: a fact, or a refusal in words.</summary>
+public static class HeatRules
+{
+    /// <summary>The verdict. It changes nothing; whoever asks appends the fact after the state it was decided on.</summary>
+    public static Verdict Decide(HeatState heat, HeatCommand command, Asking asking)
+    {
+        if (Permissions.Refuse(command, asking) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (heat.Snapshot is null && command is not HeatCommand.Call)
+        {
+            return new Verdict.Refused("wrong-phase", "This heat has not been called yet. Call it first.");
+        }
+
+        if (command is HeatCommand.OnLane { Lane: var lane } && heat.Find(lane) is null)
+        {
+            return new Verdict.Refused("no-such-lane", $"This heat has no lane {lane}.");
+        }
+
+        return CallRules.Decide(heat, command, asking)
+            ?? ClockRules.Decide(heat, command, asking)
+            ?? RulingRules.Decide(heat, command, asking)
+            ?? EndRules.Decide(heat, command, asking)
+            ?? throw new ArgumentOutOfRangeException(nameof(command), command, "No rule decides this command.");
+    }
+
+    internal static Verdict.Refused WrongPhase(string detail) => new("wrong-phase", detail);
+}

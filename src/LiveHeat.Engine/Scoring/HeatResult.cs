@@ -1,0 +1,94 @@
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Standings;
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Engine.Scoring;
+
+/// <summary>How a team ended.</summary>
+public enum Outcome
+{
+    /// <summary>Still at work.</summary>
+    Working,
+
+    /// <summary>All done in time.</summary>
+    Finished,
+
+    /// <summary>All done in time, but when is unknown: somebody has to say.</summary>
+    FinishedTimeUnknown,
+
+    /// <summary>The cap came first.</summary>
+    Capped,
+
+    /// <summary>Gave up or was stopped for health.</summary>
+    Stopped,
+
+    /// <summary>Did not start.</summary>
+    DidNotStart,
+}
+
+/// <summary>One team's line of a result.</summary>
+/// <param name="Lane">The lane with all its facts.</param>
+/// <param name="Outcome">How it ended.</param>
+/// <param name="Place">Within its division, from 1; null for a team that did not start. Stopped teams rank after all others.</param>
+/// <param name="Tied">Somebody shares the place.</param>
+/// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished.</param>
+/// <param name="Worth">Worth done, less reps of penalties.</param>
+public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth);
+
+/// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first.</summary>
+/// <remarks>Finishers above all others, the rest by reps: common practice, no source.</remarks>
+public static class HeatResult
+{
+    /// <summary>Lines by division in the order of the workout's prescriptions, then by place, then by lane.</summary>
+    public static Items<ResultLine> Of(HeatState heat, Instant now)
+    {
+        if (heat.Snapshot is not { } snapshot)
+        {
+            return [];
+        }
+
+        var divisions = snapshot.Workout.Prescriptions.Select(prescription => prescription.Division).ToList();
+        return heat.Lanes.GroupBy(lane => lane.Entry.Division).OrderBy(group => divisions.IndexOf(group.Key))
+            .SelectMany(group => Rank(heat, group.ToList(), now)).ToItems();
+    }
+
+    /// <summary>How a lane ended, as far as can be told at the instant.</summary>
+    public static Outcome OutcomeOf(HeatState heat, LaneState lane, Instant now)
+    {
+        if (lane.Withdrawn)
+        {
+            return Outcome.DidNotStart;
+        }
+
+        if (lane.Finished)
+        {
+            return lane.Finish is null ? Outcome.FinishedTimeUnknown : Outcome.Finished;
+        }
+
+        if (lane.Stopped is not null)
+        {
+            return Outcome.Stopped;
+        }
+
+        var over = heat.EndedAt is { } ended && heat.Told is Phase.Ended or Phase.Frozen or Phase.Certified;
+        return over || (lane.CapHeatMs is { } cap && heat.Clock.HeatMs(now) > cap) ? Outcome.Capped : Outcome.Working;
+    }
+
+    private static IEnumerable<ResultLine> Rank(HeatState heat, List<LaneState> lanes, Instant now)
+    {
+        var outcomes = lanes.ToDictionary(lane => lane.Lane, lane => OutcomeOf(heat, lane, now));
+        int Compare(LaneState left, LaneState right)
+        {
+            var byStop = (outcomes[left.Lane] == Outcome.Stopped).CompareTo(outcomes[right.Lane] == Outcome.Stopped);
+            return byStop != 0 ? byStop : LiveOrder.Compare(heat, left, right);
+        }
+
+        var ranked = lanes.Where(lane => !lane.Withdrawn).OrderBy(lane => lane, Comparer<LaneState>.Create(Compare)).ThenBy(lane => lane.Lane).ToList();
+        var places = Ranking.Places(ranked, (left, right) => Compare(left, right) == 0);
+        return ranked.Select((lane, i) => new ResultLine(
+                lane, outcomes[lane.Lane], places[i], places.Count(place => place == places[i]) > 1,
+                LiveOrder.OfficialMs(heat, lane), Math.Max(0, lane.Worth - lane.PenaltyReps)))
+            .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
+                .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));
+    }
+}

@@ -1,0 +1,25 @@
+using LiveHeat.Engine.Heats;
+
+namespace LiveHeat.Engine.Standings;
+
+/// <summary>Where a team must be now to finish at the cap: the expected durations, stretched or squeezed to fill it.</summary>
+public static class CapPace
+{
+    /// <summary>Part of the relay that must be behind a team before its pace says anything.</summary>
+    private const double Enough = 0.08;
+
+    /// <summary>Lane time by which a step must be done, milliseconds.</summary>
+    public static long DueMs(Workouts.RelayPlan plan, int step) =>
+        plan.ExpectedMs == 0 ? 0 : (long)((double)plan.ExpectedMsThrough(step) * plan.CapMs / plan.ExpectedMs);
+
+    /// <summary>Ahead (+) of or behind (-) cap pace at the last confirmed point, milliseconds; null until there is enough to know.</summary>
+    public static long? AheadMs(LaneState lane)
+    {
+        if (lane.Finished || lane.LastSplit() is not var (step, split) || lane.Plan.ExpectedMsThrough(step) < lane.Plan.ExpectedMs * Enough)
+        {
+            return null;
+        }
+
+        return DueMs(lane.Plan, step) - split.LaneMs;
+    }
+}

@@ -1,0 +1,74 @@
+using LiveHeat.Engine.Heats;
+
+namespace LiveHeat.Engine.Standings;
+
+/// <summary>A lane's place among the lanes it may be compared with.</summary>
+/// <param name="Lane">The lane.</param>
+/// <param name="Group">The prescription they share.</param>
+/// <param name="Place">From 1; lanes that tie share it (1, 2, 2, 4). Null for a team that did not start.</param>
+/// <param name="Tied">Somebody shares the place.</param>
+/// <param name="GapMs">Behind the leader at this lane's last confirmed point; null when unknown.</param>
+/// <param name="AheadMs">Behind the lane one place ahead, likewise.</param>
+/// <param name="GapWorth">Worth behind the leader.</param>
+public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth);
+
+/// <summary>
+/// Running places: finished teams by official time, then others by worth done, then by who got there first. Confirmed facts alone decide.
+/// </summary>
+public static class LiveOrder
+{
+    /// <summary>One placing a lane, in floor order.</summary>
+    public static Items<Placing> Of(HeatState heat)
+    {
+        var placings = new Dictionary<LaneNumber, Placing>();
+        foreach (var group in heat.Lanes.GroupBy(lane => lane.Plan.Group))
+        {
+            var ranked = group.Where(lane => !lane.Withdrawn).Order(Comparer<LaneState>.Create((left, right) => Compare(heat, left, right))).ToList();
+            var places = Ranking.Places(ranked, (left, right) => Compare(heat, left, right) == 0);
+            for (var i = 0; i < ranked.Count; i++)
+            {
+                var ahead = places[i] == 1 ? null : ranked[Enumerable.Range(0, i).Last(j => places[j] < places[i])];
+                var tied = places.Count(place => place == places[i]) > 1;
+                placings[ranked[i].Lane] = new Placing(
+                    ranked[i].Lane, group.Key, places[i], tied,
+                    Gap.BehindMs(heat, ranked[i], ranked[0]), ahead is null ? null : Gap.BehindMs(heat, ranked[i], ahead),
+                    ranked[0].Worth - ranked[i].Worth);
+            }
+
+            foreach (var lane in group.Where(lane => lane.Withdrawn))
+            {
+                placings[lane.Lane] = new Placing(lane.Lane, group.Key, null, false, null, null, 0);
+            }
+        }
+
+        return heat.Lanes.Select(lane => placings[lane.Lane]).ToItems();
+    }
+
+    /// <summary>The official time of a lane; null when it has none.</summary>
+    public static long? OfficialMs(HeatState heat, LaneState lane) =>
+        lane.MeasuredMs is { } ms && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, ms) : null;
+
+    /// <summary>Negative when the left lane stands ahead; 0 for a tie.</summary>
+    public static int Compare(HeatState heat, LaneState left, LaneState right)
+    {
+        if (left.Finished != right.Finished)
+        {
+            return left.Finished ? -1 : 1;
+        }
+
+        if (left.Finished)
+        {
+            return (OfficialMs(heat, left) ?? long.MaxValue).CompareTo(OfficialMs(heat, right) ?? long.MaxValue);
+        }
+
+        var byWorth = (right.Worth - right.PenaltyReps).CompareTo(left.Worth - left.PenaltyReps);
+        if (byWorth != 0)
+        {
+            return byWorth;
+        }
+
+        // A tag made or a line of steps without worth done is further along than the same score without it.
+        var bySteps = right.DoneSteps.CompareTo(left.DoneSteps);
+        return bySteps != 0 ? bySteps : left.ReachedMs.CompareTo(right.ReachedMs);
+    }
+}
