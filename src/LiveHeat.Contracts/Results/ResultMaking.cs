@@ -1,0 +1,30 @@
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Contracts.Results;
+
+/// <summary>Makes result tables from states.</summary>
+public static class ResultMaking
+{
+    /// <summary>The result of a called heat; null before the call.</summary>
+    public static ResultTable? Of(HeatState heat, string headHash, Instant now) => heat.Snapshot is not { } snapshot ? null : new ResultTable(
+        heat.Heat, snapshot.Competition, snapshot.Title, snapshot.Workout.Name,
+        heat.Told switch { Phase.Certified => "certified", Phase.Frozen => "frozen", _ => "provisional" },
+        heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
+        heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
+        HeatResult.Of(heat, now).Select(Lane).ToItems());
+
+    private static ResultLane Lane(ResultLine line)
+    {
+        var (lane, plan) = (line.Lane, line.Lane.Plan);
+        return new ResultLane(
+            lane.Lane, lane.Entry.Name, plan.Division, plan.DivisionName, plan.Athletes, line.Place, line.Tied, line.Outcome, line.OfficialMs,
+            line.Worth, plan.WorthThrough(plan.LastStep),
+            plan.Steps.Select((step, i) => new ResultSplit(
+                step.Number, step.Label, step.Athlete == 0 ? "" : plan.Athletes[step.Athlete - 1], step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
+            lane.NoReps.Sum(), lane.TagFaults,
+            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack);
+    }
+}

@@ -1,0 +1,42 @@
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Contracts.Results;
+
+/// <summary>A heat's result as anybody may read it.</summary>
+/// <param name="Heat">The heat.</param>
+/// <param name="Competition">The competition's name.</param>
+/// <param name="Title">The heat's title.</param>
+/// <param name="Workout">The workout's name.</param>
+/// <param name="Status">provisional, frozen or certified.</param>
+/// <param name="Revision">From 1.</param>
+/// <param name="Head">The last sequence that is not a signature.</param>
+/// <param name="HeadHash">The ledger's hash at its last entry, hex.</param>
+/// <param name="Rounding">The rounding rule in force.</param>
+/// <param name="Signatures">Who signed.</param>
+/// <param name="Lanes">By division and place.</param>
+public sealed record ResultTable(
+    HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding,
+    Items<ResultSignature> Signatures, Items<ResultLane> Lanes);
+
+/// <summary>A signature.</summary>
+public sealed record ResultSignature(string Name, Role Role);
+
+/// <summary>One team's line.</summary>
+public sealed record ResultLane(
+    LaneNumber Lane, string Name, string Division, string DivisionName, Items<string> Athletes, int? Place, bool Tied, Outcome Outcome,
+    long? OfficialMs, int Worth, int WorthOfAll, Items<ResultSplit> Splits, int NoReps, int TagFaults, Items<ResultPenalty> Penalties, int AdjustMs, long HeldMs, ReadBack? ReadBack);
+
+/// <summary>One step's split.</summary>
+/// <param name="Step">The step's number.</param>
+/// <param name="Label">As the pad says it.</param>
+/// <param name="Athlete">Who did it; empty when the team works as one.</param>
+/// <param name="Kind">Set, tag, value or finish.</param>
+/// <param name="Ms">Lane time; null when not done or unknown.</param>
+/// <param name="NoReps">No-reps in it.</param>
+public sealed record ResultSplit(int Step, string Label, string Athlete, Engine.Workouts.StepKind Kind, int? Round, long? Ms, int NoReps);
+
+/// <summary>A penalty that stands.</summary>
+public sealed record ResultPenalty(int AddMs, int Reps, string Reason);

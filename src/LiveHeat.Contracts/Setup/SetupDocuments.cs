@@ -1,0 +1,30 @@
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Contracts.Setup;
+
+/// <summary>Everything set up by hand.</summary>
+public sealed record SetupAll(
+    CompetitionSetup Competition, IReadOnlyList<DivisionSetup> Divisions, IReadOnlyList<Workout> Workouts, IReadOnlyList<TeamSetup> Teams, IReadOnlyList<HeatSetup> Heats);
+
+/// <summary>The competition.</summary>
+/// <param name="Name">As every screen shows it.</param>
+/// <param name="Rounding">How measured times become official.</param>
+public sealed record CompetitionSetup(string Name, Rounding Rounding = Rounding.UpTenth);
+
+/// <summary>A division.</summary>
+public sealed record DivisionSetup(string Id, string Name);
+
+/// <summary>A team with its athletes in relay order.</summary>
+public sealed record TeamSetup(string Id, string Name, string Division, Items<string> Athletes);
+
+/// <summary>A heat: which workout, who on which lane, when.</summary>
+public sealed record HeatSetup(string Id, int Number, string Title, string Workout, Instant? PlannedAt, Items<HeatSetupLane> Lanes);
+
+/// <summary>A team on a lane.</summary>
+public sealed record HeatSetupLane(LaneNumber Lane, string Team);
+
+/// <summary>Why a form was refused, field by field.</summary>
+public sealed record SetupErrors(Items<FieldError> Errors);

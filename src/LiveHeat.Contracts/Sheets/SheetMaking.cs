@@ -1,0 +1,52 @@
+using System.Globalization;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Contracts.Sheets;
+
+/// <summary>Makes sheets from states.</summary>
+public static class SheetMaking
+{
+    private const int LaneColours = 6;
+
+    /// <summary>The sheet of a called heat; null before the call.</summary>
+    public static Sheet? Of(HeatState heat, string epoch)
+    {
+        if (heat.Snapshot is not { } snapshot)
+        {
+            return null;
+        }
+
+        var workout = snapshot.Workout;
+        return new Sheet(
+            heat.Heat, heat.SheetVersion, epoch, snapshot.Competition, snapshot.Title, new SheetWorkout(workout.Name, Summary(workout)),
+            workout.Counting, workout.CheckpointEvery, heat.Lanes.Select(lane => lane.Plan.CapMs).DefaultIfEmpty(0).Max(),
+            heat.Lanes.Select(Lane).ToItems());
+    }
+
+    /// <summary>The workout's shape in a few words: "8 rounds, one each in turn".</summary>
+    public static string Summary(Workout workout)
+    {
+        var rounds = workout.Prescriptions.Select(prescription => prescription.Rounds).Distinct().ToList();
+        var count = rounds.Count == 1 ? rounds[0].ToString(CultureInfo.InvariantCulture) : $"{rounds.Min()} to {rounds.Max()}";
+        var work = rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
+        var order = workout.Order switch
+        {
+            RelayOrder.InTurn => "one each in turn",
+            RelayOrder.Blocks blocks => $"{blocks.Size} each before the tag",
+            RelayOrder.EachMovement => "a tag after every movement",
+            RelayOrder.Listed => "in the order written",
+            _ => "the team as one",
+        };
+        return $"{work}, {order}";
+    }
+
+    private static SheetLane Lane(LaneState lane) => new(
+        lane.Lane, lane.Entry.Team, lane.Entry.Name, lane.Plan.Division, lane.Plan.DivisionName, lane.Plan.Group, lane.Plan.Athletes,
+        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems());
+
+    private static SheetStep Step(Step step) => new(
+        step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,
+        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults);
+}

@@ -1,0 +1,75 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Rules;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Contracts.Wire;
+
+/// <summary>How everything looks as JSON, for the wire and for the ledger.</summary>
+public static class WireJson
+{
+    /// <summary>The options in force; read-only.</summary>
+    public static readonly JsonSerializerOptions Options = Frozen();
+
+    /// <summary>Adds the wire's manners to other options, such as those of a web host or a hub.</summary>
+    public static void Apply(JsonSerializerOptions options)
+    {
+        options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
+        options.PropertyNameCaseInsensitive = false;
+        options.AllowOutOfOrderMetadataProperties = true;
+        options.RespectNullableAnnotations = true;
+        options.NumberHandling = JsonNumberHandling.Strict;
+        options.Converters.Add(new TextConverter<HeatId>(id => id.Value, text => text.Length > 0 ? new HeatId(text) : null));
+        options.Converters.Add(new TextConverter<SeatId>(id => id.Value ?? "", text => new SeatId(text)));
+        options.Converters.Add(new TextConverter<FactId>(id => id.ToString(), text => FactId.TryParse(text, out var id) ? id : null));
+        options.Converters.Add(new LaneNumberConverter());
+        options.Converters.Add(new InstantConverter());
+        options.Converters.Add(new FactFlagsConverter());
+        options.Converters.Add(new ItemsConverterFactory());
+        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { NameCases } };
+    }
+
+    /// <summary>A fact as the ledger keeps it, before it is made canonical.</summary>
+    public static string Write(HeatFact fact) => JsonSerializer.Serialize(fact, Options);
+
+    /// <summary>A fact from the ledger.</summary>
+    /// <exception cref="JsonException">The text is no fact.</exception>
+    public static HeatFact ReadFact(string json) => JsonSerializer.Deserialize<HeatFact>(json, Options) ?? throw new JsonException("A fact is missing.");
+
+    private static JsonSerializerOptions Frozen()
+    {
+        var options = new JsonSerializerOptions();
+        Apply(options);
+        options.MakeReadOnly();
+        return options;
+    }
+
+    private static void NameCases(JsonTypeInfo type)
+    {
+        var (field, table) = type.Type switch
+        {
+            var t when t == typeof(HeatFact) => ("fact", WireNames.Facts),
+            var t when t == typeof(HeatFact.Floor) => ("fact", [.. WireNames.Facts.Where(pair => pair.Type.IsAssignableTo(typeof(HeatFact.Floor)))]),
+            var t when t == typeof(HeatCommand) => ("command", WireNames.Commands),
+            var t when t == typeof(RelayOrder) => ("kind", WireNames.Orders),
+            _ => ("", []),
+        };
+        if (field.Length == 0)
+        {
+            return;
+        }
+
+        type.PolymorphismOptions = new JsonPolymorphismOptions
+        {
+            TypeDiscriminatorPropertyName = field,
+            UnknownDerivedTypeHandling = JsonUnknownDerivedTypeHandling.FailSerialization,
+        };
+        foreach (var (derived, name) in table)
+        {
+            type.PolymorphismOptions.DerivedTypes.Add(new JsonDerivedType(derived, name));
+        }
+    }
+}
