@@ -34,6 +34,7 @@ public sealed class HeatLedger : IAsyncDisposable
     /// <exception cref="FileInUse">Another process has it open.</exception>
     /// <exception cref="NotDurable">The file system cannot keep what is committed.</exception>
     /// <exception cref="MadeByNewerVersion">The file is from a later version.</exception>
+    /// <exception cref="FileDamaged">The file cannot be read.</exception>
     public static Task<HeatLedger> Open(string path, TimeProvider time, ILogger log, CancellationToken cancellation) =>
         Task.Run(() => OpenFile(Path.GetFullPath(path), time, log), cancellation);
 
@@ -107,7 +108,7 @@ public sealed class HeatLedger : IAsyncDisposable
         LedgerStore? store = null;
         try
         {
-            using (var context = new LedgerContext(SqliteFile.Options<LedgerContext>(SqliteFile.ForWriting(path))))
+            using (var context = new LedgerContext(SqliteFile.Options<LedgerContext>(SqliteFile.ForMaking(path))))
             {
                 Migrating.BringUpToDate(context, path);
             }

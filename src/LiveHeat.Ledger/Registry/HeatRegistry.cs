@@ -34,6 +34,7 @@ public sealed class HeatRegistry : IAsyncDisposable
     /// <exception cref="Sqlite.FileInUse">Another process has it open.</exception>
     /// <exception cref="Sqlite.NotDurable">The file system cannot keep what is committed.</exception>
     /// <exception cref="Sqlite.MadeByNewerVersion">The file is from a later version.</exception>
+    /// <exception cref="Sqlite.FileDamaged">The file cannot be read.</exception>
     public static async Task<HeatRegistry> Open(string path, TimeProvider time, CancellationToken cancellation)
     {
         var file = await Task.Run(() => RegistryFile.Open(Path.GetFullPath(path), time), cancellation).ConfigureAwait(false);

@@ -31,7 +31,7 @@ internal sealed class RegistryFile : IAsyncDisposable
         var file = new RegistryFile(path, held, time);
         try
         {
-            using (var context = new RegistryContext(SqliteFile.Options<RegistryContext>(SqliteFile.ForWriting(path))))
+            using (var context = new RegistryContext(SqliteFile.Options<RegistryContext>(SqliteFile.ForMaking(path))))
             {
                 Migrating.BringUpToDate(context, path);
             }

@@ -9,10 +9,10 @@ namespace LiveHeat.Ledger.Sqlite;
 
 internal sealed class LedgerDesign : IDesignTimeDbContextFactory<LedgerContext>
 {
-    public LedgerContext CreateDbContext(string[] args) => new(SqliteFile.Options<LedgerContext>(SqliteFile.ForWriting("design-time.db")));
+    public LedgerContext CreateDbContext(string[] args) => new(SqliteFile.Options<LedgerContext>(SqliteFile.ForMaking("design-time.db")));
 }
 
 internal sealed class RegistryDesign : IDesignTimeDbContextFactory<RegistryContext>
 {
-    public RegistryContext CreateDbContext(string[] args) => new(SqliteFile.Options<RegistryContext>(SqliteFile.ForWriting("design-time.db")));
+    public RegistryContext CreateDbContext(string[] args) => new(SqliteFile.Options<RegistryContext>(SqliteFile.ForMaking("design-time.db")));
 }

@@ -8,13 +8,11 @@ namespace LiveHeat.Ledger.Sqlite;
 /// <summary>How a database file is opened: for its one writer and for its readers.</summary>
 internal static class SqliteFile
 {
-    /// <summary>For the writer: one connection of its own, never shared through the pool, so that closing it really closes the file.</summary>
-    internal static string ForWriting(string path) => new SqliteConnectionStringBuilder
-    {
-        DataSource = path,
-        Mode = SqliteOpenMode.ReadWriteCreate,
-        Pooling = false,
-    }.ToString();
+    /// <summary>For the start: makes the file when there is none.</summary>
+    internal static string ForMaking(string path) => Unshared(path, SqliteOpenMode.ReadWriteCreate);
+
+    /// <summary>For the writer. A file that is gone stays gone: an empty new one would acknowledge what belongs to another.</summary>
+    internal static string ForWriting(string path) => Unshared(path, SqliteOpenMode.ReadWrite);
 
     /// <summary>For readers, pooled. They cannot write even by mistake.</summary>
     internal static string ForReading(string path) => new SqliteConnectionStringBuilder
@@ -52,6 +50,10 @@ internal static class SqliteFile
             throw new NotDurable(connection.DataSource, journal, synchronous);
         }
     }
+
+    /// <summary>Not from the pool, so that closing the connection really closes the file.</summary>
+    private static string Unshared(string path, SqliteOpenMode mode) =>
+        new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ToString();
 
     private static string Ask(DbConnection connection, string pragma)
     {

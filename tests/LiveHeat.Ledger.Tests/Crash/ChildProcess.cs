@@ -1,0 +1,82 @@
+using System.Diagnostics;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Ledger.Facts;
+using Microsoft.Extensions.Logging.Abstractions;
+
+namespace LiveHeat.Ledger.Crash;
+
+/// <summary>This assembly as a program: a process that holds a ledger and can be killed.</summary>
+/// <remarks><c>append FILE NAME</c> appends for ever and prints each line once it is acknowledged; <c>open FILE</c> opens it and waits for the end of its input.</remarks>
+public static class ChildProcess
+{
+    private const int Heats = 3;
+    private const int WritersPerHeat = 4;
+
+    public static async Task<int> Main(string[] arguments)
+    {
+        try
+        {
+            await using var ledger = await HeatLedger.Open(arguments[1], TimeProvider.System, NullLogger.Instance, CancellationToken.None);
+            Console.WriteLine("open");
+            if (arguments[0] == "append")
+            {
+                await Task.WhenAll(Enumerable.Range(0, Heats * WritersPerHeat).Select(n => AppendForEver(ledger, n, arguments[2])));
+            }
+            else
+            {
+                await Console.In.ReadToEndAsync();
+            }
+
+            return 0;
+        }
+        catch (IOException e)
+        {
+            Console.WriteLine(e.Message);
+            return 1;
+        }
+    }
+
+    /// <summary>Starts it in a process of its own.</summary>
+    internal static Process Start(params string[] arguments)
+    {
+        var start = new ProcessStartInfo(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+        };
+        start.ArgumentList.Add("exec");
+        start.ArgumentList.Add(typeof(ChildProcess).Assembly.Location);
+        foreach (var argument in arguments)
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        return Process.Start(start)!;
+    }
+
+    private static async Task AppendForEver(HeatLedger ledger, int writer, string name)
+    {
+        var heat = new HeatId($"h{writer % Heats}");
+        var after = 0L;
+        for (var counter = 1; ;)
+        {
+            switch (await ledger.TryAppend(heat, after, Some.Lines(counter, 1 + (counter % 3), $"{name} {writer}"), CancellationToken.None))
+            {
+                case Append.Done done:
+                    foreach (var line in done.Lines)
+                    {
+                        Console.WriteLine($"{line.Heat} {line.Sequence} {line.Id} {line.Hash}");
+                    }
+
+                    counter += done.Lines.Count;
+                    after = done.Lines[^1].Sequence;
+                    break;
+                case Append.Behind behind:
+                    after = behind.Head;
+                    break;
+                case var other:
+                    throw new InvalidOperationException($"{other}");
+            }
+        }
+    }
+}
