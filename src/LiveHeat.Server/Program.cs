@@ -1,24 +1,6 @@
-using System.Globalization;
-using LiveHeat.Server.Files;
-using Serilog;
+using LiveHeat.Server.Hosting;
 
-var builder = WebApplication.CreateBuilder(new WebApplicationOptions
-{
-    Args = args,
-    // The published files stand beside the program, whatever folder it is started from.
-    ContentRootPath = AppContext.BaseDirectory,
-});
-// Without it "dotnet run" outside Development does not find the files of the other projects.
-builder.WebHost.UseStaticWebAssets();
-builder.Services.AddSerilog(log => log
-    .ReadFrom.Configuration(builder.Configuration)
-    .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture));
-builder.Services.AddOpenApi();
+return await Commands.Run(args);
 
-var app = builder.Build();
-
-app.MapOpenApi();
-app.MapServedFiles();
-app.MapGet("/", () => "The hub is running.");
-
-await app.RunAsync();
+/// <summary>Named so that tests can start the real host.</summary>
+public partial class Program;

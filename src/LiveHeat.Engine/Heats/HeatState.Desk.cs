@@ -8,7 +8,7 @@ public sealed partial record HeatState
     /// <summary>What a desk fact changes for the whole heat; what it changes on a lane is the lane fold's.</summary>
     private HeatState ApplyDesk(HeatFact.Desk fact, Entry entry) => fact switch
     {
-        HeatFact.HeatCalled called => Call(called.Snapshot),
+        HeatFact.HeatCalled called => Call(called.Snapshot) with { CalledAt = CalledAt ?? called.Instant },
         HeatFact.CallReplaced replaced => Call(replaced.Snapshot),
         HeatFact.SeatTaken taken => Take(taken),
         HeatFact.SeatGivenUp given => this with { Seats = Seats.Select(seat => seat.Id == given.Seat && seat.Until is null ? seat with { Until = given.Instant } : seat).ToItems() },

@@ -33,6 +33,9 @@ public sealed partial record HeatState
     /// <summary>Grows whenever what is to be done changes: call, line-up, variant.</summary>
     public int SheetVersion { get; init; }
 
+    /// <summary>When the heat was first called; null before.</summary>
+    public Instant? CalledAt { get; init; }
+
     /// <summary>The start in force and the halts.</summary>
     public HeatClock Clock { get; init; } = HeatClock.Unset;
 

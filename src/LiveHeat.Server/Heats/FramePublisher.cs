@@ -1,0 +1,116 @@
+using System.Collections.Concurrent;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Server.Hubs;
+using LiveHeat.Server.Phones;
+using LiveHeat.Server.Setup;
+
+namespace LiveHeat.Server.Heats;
+
+/// <summary>
+/// Pushes frames: at once after a change, at most ten a second a heat, and once a second while a heat is live. Written as JSON once, whoever watches.
+/// </summary>
+/// <remarks>Its pauses are real time even in a fast rehearsal: screens redraw no faster.</remarks>
+internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, ILogger<FramePublisher> log) : BackgroundService
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
+    private static readonly TimeSpan Beacon = TimeSpan.FromSeconds(1);
+    private readonly ConcurrentDictionary<HeatId, SemaphoreSlim> changes = new();
+    private readonly SemaphoreSlim phonesChanged = new(0, 1);
+    private HeatId? currentToldOf;
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        sessions.Changed += session => Wake(session, stoppingToken);
+        setup.Changed += viewers.OfferProgram;
+        phones.Changed += () => Ring(phonesChanged);
+        foreach (var session in await sessions.Called())
+        {
+            Wake(session, stoppingToken);
+        }
+
+        await PublishPhones(stoppingToken);
+    }
+
+    private void Wake(HeatSession session, CancellationToken stopping)
+    {
+        var fresh = new SemaphoreSlim(0, 1);
+        var bell = changes.GetOrAdd(session.Heat, fresh);
+        if (ReferenceEquals(bell, fresh))
+        {
+            _ = Publish(session, bell, stopping);
+        }
+
+        Ring(bell);
+    }
+
+    private async Task Publish(HeatSession session, SemaphoreSlim bell, CancellationToken stopping)
+    {
+        var (told, people) = (Phase.Planned, 0);
+        while (!stopping.IsCancellationRequested)
+        {
+            try
+            {
+                var changed = await bell.WaitAsync(Beacon, stopping);
+                var frame = session.Frame();
+                if (!changed && frame.Phase is not (Phase.CountingDown or Phase.Running or Phase.Halted or Phase.Ended) && frame.Phase == told)
+                {
+                    continue;
+                }
+
+                viewers.Offer(session.Heat, sessions.Current() == session, RawJson.Of(frame));
+                if (frame.Phase != told || frame.Lanes.Count != people)
+                {
+                    (told, people) = (frame.Phase, frame.Lanes.Count);
+                    TellProgram();
+                }
+
+                await Task.Delay(Pause, stopping);
+            }
+            catch (OperationCanceledException)
+            {
+                return;
+            }
+            catch (Exception wrong)
+            {
+                log.LogError(wrong, "Heat {Heat} could not be pushed; it goes on with the next change", session.Heat);
+                await Task.Delay(Beacon, stopping).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            }
+        }
+    }
+
+    private void TellProgram()
+    {
+        viewers.OfferProgram();
+        if (sessions.Current() is { } current && currentToldOf != current.Heat)
+        {
+            currentToldOf = current.Heat;
+            viewers.Offer(current.Heat, isCurrent: true, RawJson.Of(current.Frame()));
+        }
+    }
+
+    private async Task PublishPhones(CancellationToken stopping)
+    {
+        while (!stopping.IsCancellationRequested)
+        {
+            // Silence is news too, so it is told every few seconds without a change.
+            await phonesChanged.WaitAsync(Beacon * 3, stopping);
+            viewers.OfferPhones(RawJson.Of(phones.All()));
+            await Task.Delay(Pause * 3, stopping);
+        }
+    }
+
+    private static void Ring(SemaphoreSlim bell)
+    {
+        try
+        {
+            if (bell.CurrentCount == 0)
+            {
+                bell.Release();
+            }
+        }
+        catch (SemaphoreFullException)
+        {
+            // Two rang at once; one ring is enough.
+        }
+    }
+}

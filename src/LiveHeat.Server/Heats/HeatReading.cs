@@ -1,0 +1,88 @@
+using System.Globalization;
+using LiveHeat.Contracts.Access;
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Programme;
+using LiveHeat.Contracts.Results;
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Contracts.Taps;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Server.Access;
+using LiveHeat.Server.Time;
+
+namespace LiveHeat.Server.Heats;
+
+/// <summary>What can be read of heats.</summary>
+internal static class HeatReading
+{
+    public static void MapHeatReading(this IEndpointRouteBuilder app)
+    {
+        app.MapGet("/api/program", async (ProgramReader program, CancellationToken cancellation) => Json(await program.Read(cancellation)))
+            .AnyoneMay().Produces<ProgramList>().WithName("Program");
+        app.MapGet("/api/heats/{heat}/frame", Frame).AnyoneMay().Produces<Frame>().ProducesProblem(404).WithName("Frame");
+        app.MapGet("/api/heats/{heat}/sheet", async (string heat, FindHeat heats) => await heats.Called(heat) is { } session ? Json(session.Sheet()) : NotCalled(heat))
+            .AnyoneMay().Produces<Sheet>().ProducesProblem(404).WithName("Sheet");
+        app.MapGet("/api/heats/{heat}/result", async (string heat, FindHeat heats, Timebase time) =>
+                await heats.Called(heat) is { } session ? Json(ResultMaking.Of(session.State, session.HeadHash, time.Now)) : NotCalled(heat))
+            .AnyoneMay().Produces<ResultTable>().ProducesProblem(404).WithName("Result");
+        app.MapGet("/api/heats/{heat}/facts", async (string heat, long? after, FindHeat heats) =>
+                await heats.Called(heat) is { } session ? Json(Lines(session.State, session.State.Entries, after ?? 0)) : NotCalled(heat))
+            .WhoMay(Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("Facts");
+        app.MapGet("/api/heats/{heat}/lanes/{lane:int}/facts", LaneFacts)
+            .WhoMay(Role.Judge, Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("LaneFacts");
+        app.MapGet("/api/pad", async (HttpContext context, PadReader pad, CancellationToken cancellation) => Json(await pad.Read(context.SignedIn(), cancellation)))
+            .WhoMay(Role.Judge).Produces<PadState>().WithName("Pad");
+        app.MapGet("/health", (HeatSessions sessions) => Json(new Health("ok", sessions.Epoch))).AnyoneMay().Produces<Health>().WithName("Health");
+    }
+
+    private static async Task<IResult> Frame(string heat, HttpContext context, FindHeat heats)
+    {
+        if (await heats.Called(heat) is not { } session)
+        {
+            return NotCalled(heat);
+        }
+
+        var frame = session.Frame();
+        var tag = string.Create(CultureInfo.InvariantCulture, $"\"{frame.Epoch}.{frame.Sequence}.{frame.Phase}\"");
+        context.Response.Headers.ETag = tag;
+        context.Response.Headers.CacheControl = "no-cache";
+        return context.Request.Headers.IfNoneMatch == tag ? Results.StatusCode(StatusCodes.Status304NotModified) : Json(frame);
+    }
+
+    private static async Task<IResult> LaneFacts(string heat, int lane, long? after, HttpContext context, FindHeat heats)
+    {
+        if (await heats.Called(heat) is not { } session)
+        {
+            return NotCalled(heat);
+        }
+
+        var (who, number) = (context.SignedIn(), new LaneNumber(lane));
+        var own = who.Lane == number || session.State.Seats.Any(seat => seat.Lane == number && seat.SignIn == who.Id);
+        return who.Role == Role.Judge && !own
+            ? Problems.Of(403, "not-your-lane", $"This phone does not judge lane {lane}.")
+            : Json(Lines(session.State, LaneEntries(session.State, number), after ?? 0));
+    }
+
+    /// <summary>The lane's own facts, the rulings on it, and rulings on facts of it.</summary>
+    private static IEnumerable<Entry> LaneEntries(HeatState heat, LaneNumber lane) => heat.Entries.Where(entry =>
+        entry.Fact.AboutLane() == lane || (entry.Fact is HeatFact.About about && heat.Find(about.Target)?.Fact.AboutLane() == lane));
+
+    private static FactLines Lines(HeatState heat, IEnumerable<Entry> entries, long after) => new(
+        heat.Head,
+        [.. entries.Where(entry => entry.Sequence > after).Select(entry => new FactLine(entry.Sequence, entry.ReceivedAt, entry.Sender, Flags(heat, entry.Fact), entry.Fact))]);
+
+    private static FactFlags Flags(HeatState heat, HeatFact fact) => fact switch
+    {
+        HeatFact.FactAdded added => heat.Find(added.Tap.Lane)?.FlagsOf(added.Tap.Id) ?? FactFlags.None,
+        HeatFact.Floor tap => heat.Find(tap.Lane)?.FlagsOf(tap.Id) ?? FactFlags.None,
+        _ => FactFlags.None,
+    };
+
+    private static IResult Json<T>(T value) => Results.Json(value, WireJson.Options);
+
+    private static IResult NotCalled(string heat) => Problems.Of(404, "no-such-heat", $"There is no heat called {heat}, or it has not been called to the floor yet.");
+
+    /// <summary>GET /health.</summary>
+    internal sealed record Health(string Status, string Epoch);
+}

@@ -1,0 +1,178 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using LiveHeat.Contracts.Taps;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Integrity;
+using LiveHeat.Engine.Rules;
+using LiveHeat.Ledger.Facts;
+using LiveHeat.Server.Access;
+
+namespace LiveHeat.Server.Heats;
+
+public sealed partial class HeatSession
+{
+    /// <summary>Takes a batch of taps from one phone. Safe to repeat: a tap already on the ledger is answered "known".</summary>
+    /// <returns>One receipt a tap, in the order sent; nothing of it is told before it is on disk.</returns>
+    /// <exception cref="LedgerUnavailable">The disk did not take it: nothing was recorded.</exception>
+    public async Task<TapReceipts> Take(TapBatch batch, SignedIn sender, CancellationToken cancellation)
+    {
+        var taps = batch.Taps.Select(OfferedTap.Read).ToList();
+        await turn.WaitAsync(cancellation);
+        try
+        {
+            var elsewhere = new HashSet<FactId>();
+            while (true)
+            {
+                var receipts = taps.Select(tap => Look(tap, sender, elsewhere)).ToList();
+                var news = New(taps, receipts, sender);
+                if (news.Count == 0 || await Append(news, elsewhere, cancellation))
+                {
+                    return new TapReceipts(ledger.Epoch, State.Head, [.. taps.Zip(receipts, (tap, receipt) => receipt ?? Receipt(tap, TapOutcome.Accepted))]);
+                }
+            }
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>Decides a command on the newest state and writes the fact it becomes. Safe to repeat with the same id and body.</summary>
+    /// <param name="command">What is asked.</param>
+    /// <param name="body">The command as sent: the same id with another body is a conflict.</param>
+    /// <param name="ask">Who asks, and what the facts do not know.</param>
+    /// <param name="cancellation">Gives up waiting; what is written stays written.</param>
+    public async Task<CommandResult> Do(HeatCommand command, JsonElement body, Func<HeatState, Asking> ask, CancellationToken cancellation)
+    {
+        var bodyHash = HashOf(body);
+        await turn.WaitAsync(cancellation);
+        try
+        {
+            while (true)
+            {
+                var asking = ask(State);
+                if (known.TryGetValue(command.Id, out var before))
+                {
+                    return before.BodyHash == bodyHash && before.Sender == asking.By.SignIn
+                        ? new CommandResult.Done(new CommandAnswer(TapOutcome.Known, before.Sequence, State.Head))
+                        : CommandResult.Conflict;
+                }
+
+                if (HeatRules.Decide(State, command, asking) is not Verdict.Accepted(var fact))
+                {
+                    return new CommandResult.Refused((Verdict.Refused)HeatRules.Decide(State, command, asking));
+                }
+
+                var elsewhere = new HashSet<FactId>();
+                if (await Append([Line(fact, asking.By.SignIn, bodyHash)], elsewhere, cancellation))
+                {
+                    return new CommandResult.Done(new CommandAnswer(TapOutcome.Accepted, known[command.Id].Sequence, State.Head));
+                }
+
+                if (elsewhere.Count > 0)
+                {
+                    return CommandResult.Conflict;
+                }
+            }
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>True when it is on disk and folded; false when the caller has to look again.</summary>
+    private async Task<bool> Append(List<NewLine> news, HashSet<FactId> elsewhere, CancellationToken cancellation)
+    {
+        // A caller who leaves does not take the fact with them: whether it was written would be unknown.
+        cancellation.ThrowIfCancellationRequested();
+        switch (await ledger.TryAppend(Heat, State.Head, news, CancellationToken.None))
+        {
+            case Ledger.Facts.Append.Done done:
+                Fold(done.Lines);
+                return true;
+            case Ledger.Facts.Append.Behind behind when behind.Head < State.Head:
+                await StartOver(CancellationToken.None);
+                return false;
+            case Ledger.Facts.Append.IdTaken taken when taken.Existing.Heat != Heat:
+                elsewhere.Add(taken.Id);
+                return false;
+            default:
+                await CatchUp(CancellationToken.None);
+                return false;
+        }
+    }
+
+    /// <summary>What can be said of a tap before writing; null when it is to be written.</summary>
+    private TapReceipt? Look(OfferedTap tap, SignedIn sender, HashSet<FactId> elsewhere)
+    {
+        if (tap.Fact is null)
+        {
+            return new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, "unreadable", tap.Unreadable);
+        }
+
+        if (elsewhere.Contains(tap.Fact.Id))
+        {
+            return Receipt(tap, TapOutcome.Conflict);
+        }
+
+        if (known.TryGetValue(tap.Fact.Id, out var before))
+        {
+            return Receipt(tap, before.BodyHash == tap.BodyHash && before.Sender == sender.Id ? TapOutcome.Known : TapOutcome.Conflict);
+        }
+
+        return State.Snapshot is null
+            ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, "wrong-phase", "This heat has not been called yet.")
+            : TapRules.Refuse(State, tap.Fact, sender.By(), sender.Lane) is { } refused
+                ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, refused.Code, refused.Detail)
+                : null;
+    }
+
+    private List<NewLine> New(List<OfferedTap> taps, List<TapReceipt?> receipts, SignedIn sender)
+    {
+        var news = new List<NewLine>();
+        var hashes = new Dictionary<FactId, string>();
+        for (var i = 0; i < taps.Count; i++)
+        {
+            if (receipts[i] is not null)
+            {
+                continue;
+            }
+
+            // The same id twice in one batch: the second is known, or a conflict with the first.
+            var tap = taps[i];
+            if (hashes.TryGetValue(tap.Fact!.Id, out var first))
+            {
+                receipts[i] = new TapReceipt(tap.Id, first == tap.BodyHash ? TapOutcome.Known : TapOutcome.Conflict, null, FactFlags.None);
+                continue;
+            }
+
+            hashes.Add(tap.Fact.Id, tap.BodyHash);
+            news.Add(Line(tap.Fact, sender.Id, tap.BodyHash));
+        }
+
+        return news;
+    }
+
+    private TapReceipt Receipt(OfferedTap tap, TapOutcome outcome)
+    {
+        var sequence = known.TryGetValue(tap.Fact!.Id, out var line) ? line.Sequence : (long?)null;
+        var conflict = outcome == TapOutcome.Conflict;
+        return new TapReceipt(
+            tap.Id, outcome, conflict ? null : sequence, State.Find(tap.Fact.Lane)?.FlagsOf(tap.Fact.Id) ?? FactFlags.None,
+            conflict ? "conflict" : null, conflict ? "The ledger holds another fact under this id. It will be sent again under a new one." : null);
+    }
+
+    private NewLine Line(HeatFact fact, string sender, string bodyHash) =>
+        new(fact.Id, sender, time.Now, bodyHash, Canonical(fact));
+
+    private static string Canonical(HeatFact fact)
+    {
+        using var document = JsonDocument.Parse(WireJson.Write(fact));
+        return CanonicalJson.Text(document.RootElement);
+    }
+
+    internal static string HashOf(JsonElement body) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(CanonicalJson.Text(body))));
+}

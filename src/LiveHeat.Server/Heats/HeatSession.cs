@@ -1,0 +1,112 @@
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Integrity;
+using LiveHeat.Engine.Standings;
+using LiveHeat.Ledger.Facts;
+using LiveHeat.Server.Time;
+
+namespace LiveHeat.Server.Heats;
+
+/// <summary>
+/// One heat in memory on one server: its facts, folded; one writer at a time. A cache of the ledger, thrown away at any moment and rebuilt.
+/// It folds after the commit; when the ledger has moved without it, it reads the tail, folds it and tries again.
+/// </summary>
+public sealed partial class HeatSession : IDisposable
+{
+    private const int NewsKept = 12;
+    private readonly HeatLedger ledger;
+    private readonly Timebase time;
+    private readonly SemaphoreSlim turn = new(1, 1);
+    private readonly Dictionary<FactId, (string BodyHash, string Sender, long Sequence)> known = [];
+    private volatile Snapshot now;
+
+    private HeatSession(HeatId heat, HeatLedger ledger, Timebase time)
+    {
+        Heat = heat;
+        this.ledger = ledger;
+        this.time = time;
+        now = Snapshot.Of(HeatState.Empty(heat), HashChain.Start);
+    }
+
+    /// <summary>Raised after each change, on the writer's turn: do little.</summary>
+    public event Action<HeatSession>? Changed;
+
+    /// <summary>Which heat.</summary>
+    public HeatId Heat { get; }
+
+    /// <summary>The folded facts.</summary>
+    public HeatState State => now.State;
+
+    /// <summary>The ledger's hash at the head.</summary>
+    public string HeadHash => now.HeadHash;
+
+    /// <summary>The newest frame.</summary>
+    public Frame Frame()
+    {
+        var seen = now;
+        return FrameMaking.Of(seen.State, seen.Placings, seen.News, ledger.Epoch, time.Now);
+    }
+
+    /// <summary>What is to be done; null before the call.</summary>
+    public Sheet? Sheet() => SheetMaking.Of(State, ledger.Epoch);
+
+    /// <summary>The heat as the ledger has it.</summary>
+    public static async Task<HeatSession> Open(HeatId heat, HeatLedger ledger, Timebase time, CancellationToken cancellation)
+    {
+        var session = new HeatSession(heat, ledger, time);
+        await session.CatchUp(cancellation);
+        return session;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => turn.Dispose();
+
+    private async Task CatchUp(CancellationToken cancellation)
+    {
+        var tail = await ledger.Read(Heat, State.Head, cancellation);
+        Fold(tail);
+    }
+
+    /// <summary>The ledger is shorter than what was folded: a backup was restored under us. Forget, and read all of it.</summary>
+    private async Task StartOver(CancellationToken cancellation)
+    {
+        known.Clear();
+        now = Snapshot.Of(HeatState.Empty(Heat), HashChain.Start);
+        await CatchUp(cancellation);
+    }
+
+    private void Fold(IReadOnlyList<LedgerLine> lines)
+    {
+        if (lines.Count == 0)
+        {
+            return;
+        }
+
+        var next = now;
+        foreach (var line in lines)
+        {
+            next = next.With(new Entry(line.Sequence, line.ReceivedAt, line.Sender, WireJson.ReadFact(line.Body)), line.Hash);
+            known[line.Id] = (line.BodyHash, line.Sender, line.Sequence);
+        }
+
+        now = next;
+        Changed?.Invoke(this);
+    }
+
+    /// <summary>What readers see: replaced whole, so that they never wait for a writer.</summary>
+    private sealed record Snapshot(HeatState State, Items<Placing> Placings, Items<NewsItem> News, string HeadHash)
+    {
+        public static Snapshot Of(HeatState state, string hash) => new(state, LiveOrder.Of(state), [], hash);
+
+        public Snapshot With(Entry entry, string hash)
+        {
+            var state = State.Apply(entry);
+            var placings = LiveOrder.Of(state);
+            var fresh = Engine.Standings.News.Between(State, Placings, state, placings, entry.Fact).ToList();
+            return new Snapshot(state, placings, fresh.Count == 0 ? News : News.Concat(fresh).TakeLast(NewsKept).ToItems(), hash);
+        }
+    }
+}

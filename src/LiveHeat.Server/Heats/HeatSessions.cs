@@ -1,0 +1,69 @@
+using System.Collections.Concurrent;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Ledger.Facts;
+using LiveHeat.Server.Time;
+
+namespace LiveHeat.Server.Heats;
+
+/// <summary>The heats in memory. A heat is read from the ledger when it is first asked for.</summary>
+public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
+{
+    private readonly ConcurrentDictionary<HeatId, Lazy<Task<HeatSession>>> sessions = new();
+
+    /// <summary>Raised for every change of any heat, on its writer's turn: do little.</summary>
+    public event Action<HeatSession>? Changed;
+
+    /// <summary>The ledger's id.</summary>
+    public string Epoch => ledger.Epoch;
+
+    /// <summary>The heat's session; an empty one for a heat without facts.</summary>
+    public async Task<HeatSession> Of(HeatId heat)
+    {
+        var opening = sessions.GetOrAdd(heat, id => new Lazy<Task<HeatSession>>(() => Open(id)));
+        try
+        {
+            return await opening.Value;
+        }
+        catch
+        {
+            // A heat that could not be read is tried again by the next who asks.
+            sessions.TryRemove(new KeyValuePair<HeatId, Lazy<Task<HeatSession>>>(heat, opening));
+            throw;
+        }
+    }
+
+    /// <summary>Heats that have facts, opened.</summary>
+    public async Task<IReadOnlyList<HeatSession>> Called()
+    {
+        foreach (var (heat, _) in await ledger.Heads())
+        {
+            await Of(heat);
+        }
+
+        return [.. Open().Where(session => session.State.Snapshot is not null)];
+    }
+
+    /// <summary>Sessions in memory now.</summary>
+    public IEnumerable<HeatSession> Open() =>
+        sessions.Values.Where(opening => opening is { IsValueCreated: true, Value.IsCompletedSuccessfully: true }).Select(opening => opening.Value.Result);
+
+    /// <summary>The heat that a board shows by itself: the one called last; null when none was.</summary>
+    public HeatSession? Current() =>
+        Open().Where(session => session.State.Snapshot is not null).MaxBy(session => session.State.CalledAt);
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        foreach (var session in Open())
+        {
+            session.Dispose();
+        }
+    }
+
+    private async Task<HeatSession> Open(HeatId heat)
+    {
+        var session = await HeatSession.Open(heat, ledger, time, CancellationToken.None);
+        session.Changed += changed => Changed?.Invoke(changed);
+        return session;
+    }
+}

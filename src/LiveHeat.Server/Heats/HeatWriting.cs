@@ -1,0 +1,127 @@
+using System.Text.Json;
+using LiveHeat.Contracts.Taps;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Rules;
+using LiveHeat.Ledger.Facts;
+using LiveHeat.Server.Access;
+using LiveHeat.Server.Phones;
+using LiveHeat.Server.Setup;
+using LiveHeat.Server.Time;
+using Microsoft.AspNetCore.Mvc;
+
+namespace LiveHeat.Server.Heats;
+
+/// <summary>The two ways to write: taps in batches, and commands.</summary>
+internal static class HeatWriting
+{
+    public static void MapHeatWriting(this IEndpointRouteBuilder app)
+    {
+        app.MapPost("/api/heats/{heat}/taps", ReportTaps)
+            .WhoMay(Role.Judge).WithMetadata(new RequestSizeLimitAttribute(Bodies.MostBytes))
+            .Accepts<TapBatch>("application/json").Produces<TapReceipts>().ProducesProblem(400).ProducesProblem(404).ProducesProblem(413).ProducesProblem(503)
+            .WithName("ReportTaps").WithSummary("Takes a batch of taps from one phone. Safe to repeat.");
+        app.MapPost("/api/heats/{heat}/commands", Command)
+            .WhoMay(Role.Judge, Role.HeadJudge, Role.Organiser).WithMetadata(new RequestSizeLimitAttribute(Bodies.MostBytes))
+            .Accepts<HeatCommand>("application/json").Produces<CommandAnswer>().ProducesProblem(400).ProducesProblem(404).ProducesProblem(409).ProducesProblem(503)
+            .WithName("Command").WithSummary("Decides a command and writes the fact it becomes. Safe to repeat with the same id.");
+    }
+
+    /// <summary>Takes a batch of taps from one phone. Safe to repeat: a tap already known is answered "known".</summary>
+    private static async Task<IResult> ReportTaps(string heat, HttpContext context, FindHeat heats, CancellationToken cancellation)
+    {
+        var (body, problem) = await Bodies.Read(context.Request, cancellation);
+        if (problem is not null)
+        {
+            return problem;
+        }
+
+        TapBatch batch;
+        try
+        {
+            batch = body.Deserialize<TapBatch>(WireJson.Options)!;
+        }
+        catch (JsonException)
+        {
+            return Bodies.Unreadable("it has no list of taps");
+        }
+
+        if (batch.Taps.Count > TapBatch.Most)
+        {
+            return Problems.Of(413, "too-many-taps", $"{batch.Taps.Count} taps came at once; send at most {TapBatch.Most}. None of them was recorded yet.");
+        }
+
+        return await heats.Called(heat) is not { } session
+            ? NoSuchHeat(heat)
+            : await Written(async () => Results.Json(await session.Take(batch, context.SignedIn(), cancellation), WireJson.Options));
+    }
+
+    /// <summary>Decides a command and writes the fact it becomes.</summary>
+    private static async Task<IResult> Command(
+        string heat, HttpContext context, FindHeat heats, FloorPhones phones, SetupReader setup, Timebase time, CancellationToken cancellation)
+    {
+        var (body, problem) = await Bodies.Read(context.Request, cancellation);
+        if (problem is not null)
+        {
+            return problem;
+        }
+
+        HeatCommand command;
+        try
+        {
+            command = body.Deserialize<HeatCommand>(WireJson.Options)!;
+        }
+        catch (Exception wrong) when (wrong is JsonException or NotSupportedException)
+        {
+            return Bodies.Unreadable(wrong is JsonException { Path: { Length: > 2 } path } ? $"its field {path[2..]} is not as it should be" : "this is no command, or a field of it is missing");
+        }
+
+        if (await heats.Known(heat, cancellation) is not { } session)
+        {
+            return NoSuchHeat(heat);
+        }
+
+        var who = context.SignedIn();
+        var snapshot = command is HeatCommand.Call or HeatCommand.ReplaceCall ? await setup.Snapshot(session.Heat, cancellation) : null;
+        Asking Ask(HeatState state) => new(
+            who.By(), who.Lane, time.Now, NewId(), snapshot,
+            command is HeatCommand.Freeze ? phones.Missing(session.Heat, state.Seats.Select(seat => seat.SignIn).ToHashSet()) : []);
+
+        return await Written(async () => await session.Do(command, body, Ask, cancellation) switch
+        {
+            CommandResult.Done done => Results.Json(done.Answer, WireJson.Options),
+            CommandResult.Refused { Why: var why } => Refused(why, session.State),
+            _ => throw new InvalidOperationException("No such result."),
+        });
+    }
+
+    private static IResult Refused(Verdict.Refused why, HeatState state) => why.Code == "head-moved"
+        ? Results.Problem(
+            why.Detail, statusCode: 409, title: "Not done",
+            extensions: new Dictionary<string, object?> { ["code"] = why.Code, ["head"] = state.Head })
+        : Problems.Of(StatusOf(why.Code), why.Code, why.Detail);
+
+    private static int StatusOf(string code) => code switch
+    {
+        "not-yours" or "not-your-lane" => StatusCodes.Status403Forbidden,
+        "no-such-heat" or "no-such-lane" or "no-such-fact" or "no-such-step" => StatusCodes.Status404NotFound,
+        "unreadable" => StatusCodes.Status400BadRequest,
+        _ => StatusCodes.Status409Conflict,
+    };
+
+    private static async Task<IResult> Written(Func<Task<IResult>> write)
+    {
+        try
+        {
+            return await write();
+        }
+        catch (LedgerUnavailable full)
+        {
+            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "ledger-unavailable", full.Message);
+        }
+    }
+
+    private static IResult NoSuchHeat(string heat) => Problems.Of(404, "no-such-heat", $"There is no heat called {heat}, or it has not been called to the floor yet.");
+
+    private static string NewId() => Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(8));
+}

@@ -1,0 +1,34 @@
+using LiveHeat.Server.Access;
+
+namespace LiveHeat.Server.Hosting;
+
+/// <summary>The command that runs the hub.</summary>
+internal static class Serve
+{
+    /// <summary>The folder when nobody names one.</summary>
+    private const string DefaultData = "liveheat-data";
+
+    /// <summary>Runs until it is stopped.</summary>
+    public static async Task<int> Run(string[] args)
+    {
+        await using var app = await Hub.Build(args, configuration => new ServeOptions(
+            Path.GetFullPath(configuration["Data"] ?? DefaultData), configuration["Urls"] ?? ServeOptions.DefaultUrls));
+        if (await app.Services.GetRequiredService<OrganiserPassphrase>().EnsurePassphrase() is { } passphrase)
+        {
+            TellPassphrase(passphrase);
+        }
+
+        await app.RunAsync();
+        return 0;
+    }
+
+    /// <summary>To the console only, never to a log: it is told once and stored as a hash.</summary>
+    private static void TellPassphrase(string passphrase) => Console.WriteLine(
+        $"""
+
+        The organiser's passphrase, told this once. Write it down:
+
+            {passphrase}
+
+        """);
+}

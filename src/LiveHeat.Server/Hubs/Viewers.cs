@@ -1,0 +1,80 @@
+using System.Collections.Concurrent;
+using LiveHeat.Engine.Heats;
+using Microsoft.AspNetCore.SignalR;
+
+namespace LiveHeat.Server.Hubs;
+
+/// <summary>All connections of this server, and what each of them watches.</summary>
+internal sealed class Viewers(IHubContext<HeatHub> hub)
+{
+    private readonly ConcurrentDictionary<string, Viewer> viewers = new();
+
+    /// <summary>How many connections there are.</summary>
+    public int Count => viewers.Count;
+
+    /// <summary>A connection opened.</summary>
+    public void Enter(string connection)
+    {
+        var viewer = new Viewer(connection, (id, method, arguments) => hub.Clients.Client(id).SendCoreAsync(method, arguments));
+        viewers[connection] = viewer;
+        _ = viewer.Pump();
+    }
+
+    /// <summary>A connection closed.</summary>
+    public void Leave(string connection)
+    {
+        if (viewers.TryRemove(connection, out var viewer))
+        {
+            viewer.Leave();
+        }
+    }
+
+    /// <summary>A connection watches one heat from now on; null: the current one.</summary>
+    public void Watch(string connection, HeatId? heat)
+    {
+        if (viewers.TryGetValue(connection, out var viewer))
+        {
+            viewer.Heat = heat;
+            viewer.Watching = true;
+        }
+    }
+
+    /// <summary>A connection watches the phones from now on.</summary>
+    public void WatchPhones(string connection)
+    {
+        if (viewers.TryGetValue(connection, out var viewer))
+        {
+            viewer.WatchesPhones = true;
+        }
+    }
+
+    /// <summary>A frame for everybody who watches its heat.</summary>
+    public void Offer(HeatId heat, bool isCurrent, RawJson frame)
+    {
+        foreach (var viewer in viewers.Values)
+        {
+            if (viewer.Watching && (viewer.Heat is { } watched ? watched == heat : isCurrent))
+            {
+                viewer.OfferFrame(frame);
+            }
+        }
+    }
+
+    /// <summary>The list of heats changed, for everybody.</summary>
+    public void OfferProgram()
+    {
+        foreach (var viewer in viewers.Values)
+        {
+            viewer.OfferProgram();
+        }
+    }
+
+    /// <summary>The phones, for everybody who watches them.</summary>
+    public void OfferPhones(RawJson phones)
+    {
+        foreach (var viewer in viewers.Values.Where(viewer => viewer.WatchesPhones))
+        {
+            viewer.OfferPhones(phones);
+        }
+    }
+}

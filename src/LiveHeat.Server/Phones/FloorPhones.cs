@@ -1,0 +1,69 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using LiveHeat.Contracts.Phones;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Server.Access;
+using LiveHeat.Server.Time;
+
+namespace LiveHeat.Server.Phones;
+
+/// <summary>What the phones on the floor said of themselves. Kept in memory only: it decides nothing.</summary>
+internal sealed class FloorPhones(Timebase time)
+{
+    /// <summary>A phone that has said nothing for so long is offline, whatever its connection seems to be.</summary>
+    private const int SilenceMs = 12_000;
+
+    private readonly ConcurrentDictionary<string, Phone> phones = new();
+
+    /// <summary>Raised when a phone came, went or told something new.</summary>
+    public event Action? Changed;
+
+    public void Connected(SignedIn who, string connection)
+    {
+        if (who is { Role: Role.Judge, Lane: { } lane })
+        {
+            phones[who.Id] = new Phone(who, lane, connection, time.Now, phones.GetValueOrDefault(who.Id)?.Status);
+            Changed?.Invoke();
+        }
+    }
+
+    public void Gone(SignedIn who, string connection)
+    {
+        if (phones.TryGetValue(who.Id, out var phone) && phone.Connection == connection)
+        {
+            phones.TryUpdate(who.Id, phone with { Connection = null }, phone);
+            Changed?.Invoke();
+        }
+    }
+
+    public void Told(SignedIn who, string connection, PhoneStatus status)
+    {
+        // A phone speaks for its own lane, whatever it says.
+        if (who.Lane is { } lane)
+        {
+            phones[who.Id] = new Phone(who, lane, connection, time.Now, status with { Lane = lane });
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>All phones by lane, the one seen last first.</summary>
+    public IReadOnlyList<PhoneSeen> All() =>
+    [
+        .. phones.Values.OrderBy(phone => phone.Lane).ThenByDescending(phone => phone.LastSeen)
+            .Select(phone => new PhoneSeen(phone.Who.Id, phone.Who.Name, phone.Lane, Online(phone), phone.LastSeen, phone.Status)),
+    ];
+
+    /// <summary>What phones of a heat are known to hold and have not sent, in words; empty when nothing is missing.</summary>
+    public Items<string> Missing(HeatId heat, IReadOnlySet<string> seated) => phones.Values
+        .Where(phone => seated.Contains(phone.Who.Id) && phone.Status is { Unsent: > 0 } status && status.Heat == heat.Value)
+        .OrderBy(phone => phone.Lane)
+        .Select(phone => string.Create(
+            CultureInfo.InvariantCulture,
+            $"lane {phone.Lane}: {phone.Status!.Unsent} {(phone.Status.Unsent == 1 ? "tap" : "taps")} still on the phone, last seen {DateTimeOffset.FromUnixTimeMilliseconds(phone.LastSeen.UnixMs).ToLocalTime():HH:mm:ss}"))
+        .ToItems();
+
+    private bool Online(Phone phone) => phone.Connection is not null && time.Now - phone.LastSeen < SilenceMs * time.Rate;
+
+    private sealed record Phone(SignedIn Who, LaneNumber Lane, string? Connection, Engine.Timing.Instant LastSeen, PhoneStatus? Status);
+}

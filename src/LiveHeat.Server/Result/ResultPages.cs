@@ -1,0 +1,28 @@
+using LiveHeat.Contracts.Results;
+using LiveHeat.Server.Access;
+using LiveHeat.Server.Heats;
+using LiveHeat.Server.Time;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace LiveHeat.Server.Result;
+
+/// <summary>The result of a heat as a page: to read on any screen, and to print on A4.</summary>
+internal static class ResultPages
+{
+    public static void MapResultPages(this IEndpointRouteBuilder app) =>
+        app.MapGet("/result/{heat}", Page).AnyoneMay().ExcludeFromDescription();
+
+    private static async Task<IResult> Page(string heat, FindHeat heats, Timebase time)
+    {
+        var session = await heats.Called(heat);
+        var table = session is null ? null : ResultMaking.Of(session.State, session.HeadHash, time.Now);
+        return new RazorComponentResult<ResultPage>(new Dictionary<string, object?>
+        {
+            [nameof(ResultPage.Table)] = table,
+            [nameof(ResultPage.PrintedAt)] = DateTimeOffset.FromUnixTimeMilliseconds(time.Now.UnixMs).ToLocalTime(),
+        })
+        {
+            StatusCode = table is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
+        };
+    }
+}

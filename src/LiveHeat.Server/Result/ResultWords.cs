@@ -1,0 +1,74 @@
+using System.Globalization;
+using LiveHeat.Contracts.Results;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Server.Result;
+
+/// <summary>The words of the result page.</summary>
+internal static class ResultWords
+{
+    public static string Place(ResultLane lane) => lane.Place is { } place ? Ordinal(place) + (lane.Tied ? " =" : "") : "–";
+
+    public static string Score(ResultLane lane) => lane switch
+    {
+        { Outcome: Outcome.DidNotStart } => "did not start",
+        { Outcome: Outcome.FinishedTimeUnknown } => "finished, time to be settled",
+        { OfficialMs: { } ms } => TimeText.Of(ms),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll} reps"),
+    };
+
+    public static string How(ResultLane lane) => lane.Outcome switch
+    {
+        Outcome.Capped => "time cap",
+        Outcome.Stopped => "stopped",
+        Outcome.Working => "still working",
+        _ => "",
+    };
+
+    public static string Status(ResultTable table) => table.Status switch
+    {
+        "certified" => "Certified",
+        "frozen" => "Frozen: under review",
+        _ => "Provisional: not official",
+    };
+
+    public static string RoundingRule(Rounding rule) => rule switch
+    {
+        Rounding.UpTenth => "hand times, rounded up to the next 0.1 s",
+        Rounding.UpSecond => "rounded up to the next second",
+        Rounding.UpHundredth => "rounded up to the next 0.01 s",
+        _ => "cut to 0.01 s",
+    };
+
+    public static string Who(Role role) => role == Role.Organiser ? "organiser" : "head judge";
+
+    public static string Penalties(ResultLane lane)
+    {
+        var parts = lane.Penalties.Select(penalty => string.Join(" ", new[]
+        {
+            penalty.AddMs > 0 ? $"+{TimeText.Of(penalty.AddMs)}" : "",
+            penalty.Reps > 0 ? string.Create(CultureInfo.InvariantCulture, $"−{penalty.Reps} reps") : "",
+            penalty.Reason.Length > 0 ? $"({penalty.Reason})" : "(reason to follow)",
+        }.Where(part => part.Length > 0))).ToList();
+        if (lane.AdjustMs != 0)
+        {
+            parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
+        }
+
+        if (lane.HeldMs > 0)
+        {
+            parts.Add($"held {TimeText.Tenths(lane.HeldMs)}");
+        }
+
+        return string.Join("; ", parts);
+    }
+
+    public static string ReadBack(ReadBack? read) => read is null ? "" : $"{(read.Agreed ? "agreed" : "disputed")} by {read.Name}";
+
+    private static string Ordinal(int place) => place.ToString(CultureInfo.InvariantCulture) + (place % 100 is 11 or 12 or 13 ? "th" : (place % 10) switch
+    {
+        1 => "st", 2 => "nd", 3 => "rd", _ => "th",
+    });
+}
