@@ -1,0 +1,133 @@
+// One lane on the board: number, team, who works and who is next, strip, place. Made once a sheet; a frame changes only what differs.
+import { Strip } from '../strip.js';
+import { drawn, make, mark, nameOf, say } from './nodes.js';
+import { fitBlock, fitLine } from './fit.js';
+import { standingOf } from './standing.js';
+import { workOf } from './work.js';
+import { words } from './words.js';
+
+export class LaneRow {
+  /** @param {any} lane as in the sheet @param {{mixed: boolean}} heat mixed: several divisions on the floor */
+  constructor(lane, { mixed }) {
+    this.sheet = lane;
+    this.name = make('span', 'lane-name', nameOf(lane.name));
+    this.work = make('span', 'lane-work');
+    this.next = make('span', 'lane-next');
+    this.team = make('div', 'lane-team', this.name, this.work, this.next);
+    this.crew = make('div', 'lane-crew', make('span', '', ...crewOf(lane.athletes)));
+    this.host = make('div', 'lane-strip');
+    this.readyText = make('span', 'lane-ready-text');
+    this.ready = make('div', 'lane-ready', make('i', 'ready-mark', drawn('tick')), this.readyText);
+    this.place = make('span', 'place');
+    this.beside = make('span', 'beside');
+    this.division = make('span', 'division', nameOf(mixed ? lane.divisionName : ''));
+    this.label = make('div', 'lane-label', this.place, ...(mixed ? [this.division] : []), this.beside);
+    this.standing = make('div', 'lane-standing', this.label);
+    this.rank = make('div', 'lane-rank');
+    this.element = make('li', 'lane', this.rank, make('span', 'lane-number', make('b', '', String(lane.lane))), this.team, make('div', 'lane-middle', this.crew, this.host), this.ready, this.standing);
+    mark(this.element, { lane: lane.lane, mixed: mixed ? 'yes' : null });
+    this.element.style.setProperty('--tape', `var(--tape-${lane.colour})`);
+    this.strip = new Strip(this.host, { steps: lane.steps, lane: lane.lane, colour: lane.colour, capMs: lane.capMs, decorative: true });
+  }
+
+  /** @param {any} lane as in the frame @param {{scene: string, live: boolean, certified: boolean, clock: () => number|null}} heat */
+  update(lane, { scene, live, certified, clock }) {
+    this.lane = lane;
+    this.scene = scene;
+    mark(this.element, { status: lane.status, ready: lane.ready ? 'yes' : null });
+    say(this.readyText, lane.status === 'withdrawn' ? words.withdrawn : lane.ready ? words.laneReady : words.laneNotReady);
+    this.strip.showPace = live;
+    this.strip.certified = certified;
+    this.strip.update(lane, clock);
+    this.tellWork();
+    this.tellStanding();
+  }
+
+  /** Fits all text again, after the room for it changed. */
+  refit() {
+    this.room = this.team.clientWidth;
+    if (!this.room) return;                                           // turned away
+    this.stripLeft = this.host.getBoundingClientRect().left - this.element.parentElement.getBoundingClientRect().left;
+    fitLine(this.name, this.room);
+    fitBlock(this.crew.firstElementChild, this.crew.clientWidth, this.crew.clientHeight);
+    this.fitWork();
+    this.fitStanding();
+  }
+
+  dispose() {
+    this.strip.dispose();
+    this.element.remove();
+  }
+
+  // ---- below: the two texts that change ----
+
+  tellWork() {
+    const { who, what, round, next } = workOf(this.sheet, this.lane.open ?? 1);
+    const key = [this.scene === 'result', who, what, round, next].join('|');
+    if (key === this.workKey) return;
+    this.workKey = key;
+    const after = this.scene === 'result';
+    this.pieces = after ? { crew: this.sheet.athletes } : { who, what, round, next };
+    this.fitWork();
+  }
+
+  /** Tells all there is; where it does not fit, details go: first the round, then what is done, then who is next. */
+  fitWork() {
+    if (!this.pieces || !this.room) return;
+    const { who, what, round, next, crew } = this.pieces;
+    this.next.replaceChildren();
+    if (crew) {
+      this.work.replaceChildren(...crewOf(crew));
+      if (fitLine(this.work, this.room) < 1) this.work.replaceChildren();
+      return;
+    }
+    const two = this.roomy();
+    const tries = two ? [[who, what, ''], [who, '', '']] : [[who, what, round, next], [who, what, '', next], [who, '', '', next], [who, '', '', '']];
+    for (const [nth, [name, task, lap, then = '']] of tries.entries()) {
+      this.work.replaceChildren(...line(name, task, lap, then));
+      if (fitLine(this.work, this.room) >= 1 || nth === tries.length - 1) break;
+    }
+    if (!two) return;
+    for (const lap of [round, '']) {
+      this.next.replaceChildren(...line('', '', lap, next));
+      if (fitLine(this.next, this.room) >= 1) break;
+    }
+  }
+
+  roomy() { return getComputedStyle(this.next).display !== 'none'; }
+
+  tellStanding() {
+    if (this.scene !== 'running' && this.scene !== 'result') return;
+    const { place, rank, beside } = standingOf(this.lane, this.scene);
+    const key = [this.scene, place?.tie, place?.number, beside].join('|');
+    mark(this.element, { place: place?.number ?? null, rank: rank || null });
+    if (key === this.standingKey) return;
+    this.standingKey = key;
+    const after = this.scene === 'result';
+    this.rank.replaceChildren(...(after ? ordinalOf(place) : []));
+    this.place.replaceChildren(...(after ? [] : ordinalOf(place)));
+    say(this.beside, beside);
+    this.fitStanding();
+  }
+
+  fitStanding() {
+    if (!this.standing.clientWidth) return;
+    const { paddingLeft, paddingRight, columnGap } = getComputedStyle(this.label);
+    const inner = this.label.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight), gap = parseFloat(columnGap) || 0;
+    fitLine(this.beside, inner - this.place.offsetWidth - gap, 'right');
+    if (this.division.isConnected) fitLine(this.division, inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap);
+  }
+}
+
+function ordinalOf(place) { return place ? [make('b', '', place.tie + place.number), make('small', '', place.suffix)] : []; }
+
+function crewOf(athletes) { return athletes.flatMap((name, at) => (at ? [make('i', 'then', drawn('arrow')), ' ', nameOf(name), ' '] : [nameOf(name), ' '])); }
+
+function line(who, what, round, next) {
+  const pieces = [];
+  if (who) pieces.push(nameOf(who, 'b'));
+  if (what) pieces.push(make('span', 'task', what));
+  if (round) pieces.push(make('span', 'round', round));
+  if (next) pieces.push(make('span', 'then', drawn('arrow'), nameOf(next)));
+  return pieces.flatMap((piece, at) => (at ? [' ', piece] : [piece]));
+}

@@ -1,0 +1,144 @@
+// The board itself: takes frames, keeps the sheet they belong to, and draws the scene they are in.
+import { everyPicture, heatMs } from '../strip.js';
+import { ageOf, freshnessOf } from './freshness.js';
+import { Heading } from './heading.js';
+import { Lanes } from './lanes.js';
+import { make, mark, say } from './nodes.js';
+import { showProgramme } from './programme.js';
+import { countOf, isLive, isRecalled, sceneOf } from './scene.js';
+import { Summary, summaryOf } from './summary.js';
+import { ordinal, words } from './words.js';
+
+const ASK_AGAIN_MS = 2_000;
+const LOOK_EVERY_MS = 250;          // age and summary need no more
+
+export class Board {
+  /** @param {HTMLElement} main @param {{program?: any, sheet?: any, frame?: any}} state @param {{now(): number|null}} clock */
+  constructor(main, { program = null, sheet = null, frame = null }, clock) {
+    this.main = main;
+    this.clock = clock;
+    this.program = program;
+    this.heading = new Heading();
+    this.lanes = new Lanes(main, () => clock.now(), () => this.heading.refit());
+    addEventListener('resize', () => { if (!this.frame) this.draw(); });
+    this.notice = make('div', 'notice', make('span', 'notice-text'));
+    this.age = make('span', 'age');
+    this.count = make('div', 'count', make('span', 'count-number'));
+    this.idle = make('div', 'idle');
+    this.summary = new Summary();
+    this.lanes.band.append(this.age, this.notice);
+    this.stage = make('div', 'stage', this.lanes.band, this.lanes.list, this.count);
+    main.replaceChildren(this.summary.element, this.heading.element, this.stage, this.idle);
+    this.frameAt = this.heardAt = performance.now();
+    this.online = true;                                   // the page itself has just been heard
+    if (sheet && frame) this.show(sheet, frame); else this.draw();
+    everyPicture(at => this.turn(at));
+  }
+
+  /** A frame came. One of another heat, or of another sheet, waits until its sheet is here. @param {any} frame */
+  hear(frame) {
+    this.frameAt = performance.now();
+    if (this.sheet && frame.heat === this.sheet.heat && frame.sheet === this.sheet.sheet) { this.show(this.sheet, frame); return; }
+    this.waiting = frame;
+    this.readSheet();
+  }
+
+  /** @param {'online'|'connecting'|'offline'} state of the link to the hub */
+  link(state) {
+    if (this.online && state !== 'online') this.heardAt = performance.now();
+    this.online = state === 'online';
+    if (this.online) this.readProgramme();
+  }
+
+  async readProgramme() {
+    this.program = await read('/api/program') ?? this.program;
+    if (!this.frame) this.draw();
+  }
+
+  /** After colours changed. */
+  repaint() { for (const row of this.lanes.rows.values()) row.strip.repaint(); }
+
+  // ---- below ----
+
+  async readSheet() {
+    if (this.reading) return;
+    this.reading = true;
+    while (this.waiting) {
+      const frame = this.waiting;
+      const sheet = await read(`/api/heats/${encodeURIComponent(frame.heat)}/sheet`);
+      const fits = sheet && sheet.heat === this.waiting.heat && sheet.sheet >= this.waiting.sheet;
+      if (fits) { this.show(sheet, this.waiting); this.waiting = null; }
+      else await new Promise(done => setTimeout(done, ASK_AGAIN_MS));
+    }
+    this.reading = false;
+  }
+
+  show(sheet, frame) {
+    if (isRecalled(this.frame, frame)) this.recalled = true;
+    if (frame.start || frame.heat !== this.frame?.heat) this.recalled = Boolean(frame.start) && sceneOf(frame, null) === 'before';
+    if (sheet !== this.sheet) {
+      this.sheet = sheet;
+      this.lanes.take(sheet);
+      document.title = words.title(sheet.competition, sheet.title);
+    }
+    this.frame = frame;
+    this.scene = null;
+    this.draw();
+  }
+
+  draw() {
+    const { frame, sheet, main } = this;
+    const scene = sceneOf(frame, this.clock.now());
+    mark(main, { scene, phase: frame?.phase, heat: frame?.heat, sequence: frame?.sequence });
+    this.scene = scene;
+    if (!frame) { this.lanes.arrange(); showProgramme(this.idle, this.program, main); return; }
+    this.idle.replaceChildren();
+    this.heading.update(sheet, frame, scene, scene === 'running' && main.dataset.paged ? this.leaders() : []);
+    this.lanes.update(frame, scene);
+  }
+
+  /** Where lanes turn through pages, the first three are always named. */
+  leaders() {
+    const names = new Map(this.sheet.lanes.map(lane => [lane.lane, lane.name]));
+    const three = this.frame.lanes.filter(lane => lane.place >= 1 && lane.place <= 3 && lane.worth > 0).sort((one, other) => one.place - other.place);
+    if (this.lanes.mixed || three.length > 3) return [];
+    return three.map(lane => { const { number, suffix } = ordinal(lane.place); return `${number}${suffix} ${names.get(lane.lane)}`; });
+  }
+
+  turn(at) {
+    const now = this.clock.now();
+    if (sceneOf(this.frame, now) !== this.scene) this.draw();
+    this.heading.turn(now);
+    this.lanes.turn(at);
+    this.countDown(now);
+    if (at - (this.lookedAt ?? -LOOK_EVERY_MS) < LOOK_EVERY_MS) return;
+    this.lookedAt = at;
+    this.look(at, now);
+  }
+
+  countDown(now) {
+    const count = countOf(this.frame, now);
+    mark(this.main, { count: count === null ? null : count === 0 ? 'go' : 'yes' });
+    if (count !== null) say(this.count.firstElementChild, count === 0 ? words.go : String(count));
+  }
+
+  /** Age, notices and the summary. */
+  look(at, now) {
+    const age = ageOf({ live: isLive(this.frame?.phase), online: this.online, frameAt: this.frameAt, heardAt: this.heardAt, at });
+    const { level, text } = freshnessOf(age);
+    mark(this.main, { freshness: level });
+    say(this.age, level === 'old' ? text : '');
+    const notice = level === 'not-live' ? text : this.frame?.phase === 'halted' ? words.halted : this.recalled ? words.recalled : '';
+    say(/** @type {Element} */ (this.notice.firstElementChild), notice);
+    mark(this.main, { notice: notice ? 'yes' : null });
+    this.summary.tell(summaryOf(this.sheet, this.frame, this.scene ?? 'idle', now === null ? null : heatMs(this.frame, now)), at);
+  }
+}
+
+/** Reads JSON from the server; null when it cannot be had now: whoever asked asks again. */
+async function read(address) {
+  try {
+    const answer = await fetch(address, { headers: { accept: 'application/json' }, cache: 'no-cache' });
+    return answer.ok ? await answer.json() : null;
+  } catch { return null; }
+}

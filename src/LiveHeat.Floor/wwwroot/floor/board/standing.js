@@ -1,0 +1,48 @@
+// A lane's place and what stands beside it, as the board writes them. Pure. Order and gaps come with the frame; nothing is ranked here.
+import { words, ordinal, officialText } from './words.js';
+
+const STANDS_OUT = 3;
+
+/**
+ * @param {any} lane as in the frame
+ * @param {'running'|'result'} scene
+ * @returns {{place: {tie: string, number: string, suffix: string}|null, rank: number, beside: string}}
+ *   rank: 1 to 3 for the places that stand out, else 0; beside: gap, time, reps or what became of the lane
+ */
+export function standingOf(lane, scene) {
+  if (lane.status === 'withdrawn') return { place: null, rank: 0, beside: words.withdrawn };
+  const placed = lane.place > 0 && (scene === 'result' || hasShown(lane));
+  const place = placed ? { tie: lane.tied ? words.tied : '', ...ordinal(lane.place) } : null;
+  return { place, rank: placed && lane.place <= STANDS_OUT ? lane.place : 0, beside: scene === 'result' ? scoreOf(lane) : placed ? gapOf(lane) : unplaced(lane) };
+}
+
+/** Before their first confirmed step all teams share the first place, which says nothing. */
+function hasShown(lane) { return lane.worth > 0 || (lane.open ?? 1) > 1 || lane.place > 1 || !lane.tied; }
+
+function unplaced(lane) { return lane.status === 'stopped' ? words.stopped : ''; }
+
+function gapOf(lane) {
+  if (lane.status === 'stopped') return '';
+  if (lane.status === 'capped') return scoreOf(lane);
+  if (lane.place === 1) return lane.status === 'finished' ? words.finished : words.leads;
+  if (lane.gapMs !== null && lane.gapMs !== undefined) return words.behind(lane.gapMs);
+  if (lane.gapWorth === null || lane.gapWorth === undefined) return '';
+  return lane.gapWorth === 0 ? words.level : words.behindWorth(lane.gapWorth);
+}
+
+/** A finisher's official time; the work of everyone else. */
+export function scoreOf(lane) {
+  if (lane.status === 'finished' && (lane.officialMs ?? lane.finishMs) !== null) return officialText(lane.officialMs ?? lane.finishMs);
+  return lane.status === 'withdrawn' ? words.withdrawn : words.reps(lane.worth ?? 0);
+}
+
+/** Lane numbers by place, each group by itself, in the order in which the groups stand on the floor. @param {any[]} sheetLanes @param {Map<number, any>} states */
+export function resultOrder(sheetLanes, states) {
+  const groups = [...new Set(sheetLanes.map(lane => lane.group))];
+  const rank = lane => states.get(lane.lane)?.place ?? Infinity;
+  return [...sheetLanes]
+    .sort((one, other) => groups.indexOf(one.group) - groups.indexOf(other.group) || compare(rank(one), rank(other)) || one.lane - other.lane)
+    .map(lane => lane.lane);
+}
+
+function compare(one, other) { return one === other ? 0 : one < other ? -1 : 1; }

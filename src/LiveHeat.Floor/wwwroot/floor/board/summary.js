@@ -1,0 +1,42 @@
+// A short sentence for screen readers, told politely: when the picture changes, when the lead changes, and now and then.
+import { scoreOf } from './standing.js';
+import { words } from './words.js';
+
+const EVERY_MS = 20_000;
+
+/** @param {any} sheet @param {any} frame @param {string} scene @param {number|null} heatMs @returns {{key: string, text: string}} key: what must change for it to be told at once */
+export function summaryOf(sheet, frame, scene, heatMs) {
+  if (scene === 'idle') return { key: scene, text: words.noHeat };
+  if (scene === 'before') return { key: scene, text: words.spoken.before(sheet.title, sheet.lanes.length) };
+  if (scene === 'count-down') return { key: scene, text: words.spoken.countDown(Math.max(0, Math.ceil(-(heatMs ?? 0) / 1000))) };
+  const names = new Map(sheet.lanes.map(lane => [lane.lane, lane]));
+  const at = place => frame.lanes.filter(lane => lane.place === place && (lane.worth > 0 || lane.open > 1));
+  const first = at(1), second = at(2);
+  const told = lanes => lanes.map(lane => names.get(lane.lane)?.name ?? words.lane(lane.lane));
+  if (scene === 'result') {
+    const text = first.map(lane => words.spoken.first(told([lane])[0], scoreOf(lane))).join(' ');
+    return { key: `${frame.phase}${frame.revision}`, text: words.spoken.result(words.status[frame.phase], text) };
+  }
+  if (frame.phase === 'halted') return { key: 'halted', text: words.halted };
+  const groups = new Set(sheet.lanes.map(lane => lane.group)).size;
+  const parts = first.length && first.length < 4 ? [words.spoken.leads(told(first), groups > 1)] : [];
+  if (groups === 1 && first.length === 1 && second.length === 1 && second[0].gapMs !== null) parts.push(words.spoken.second(told(second)[0], words.behind(second[0].gapMs)));
+  if (heatMs !== null) parts.push(words.spoken.left(Math.max(0, Math.floor((frame.capMs - heatMs) / 60_000))));
+  return { key: `${scene}${first.map(lane => lane.lane)}`, text: parts.join(' ') };
+}
+
+export class Summary {
+  constructor() {
+    this.element = document.createElement('p');
+    this.element.className = 'summary';
+    this.element.setAttribute('role', 'status');
+    this.toldAt = -Infinity;
+  }
+
+  tell({ key, text }, at) {
+    if (key === this.key && at - this.toldAt < EVERY_MS) return;
+    this.key = key;
+    this.toldAt = at;
+    if (this.element.textContent !== text) this.element.textContent = text;
+  }
+}

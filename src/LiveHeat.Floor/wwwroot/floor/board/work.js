@@ -1,0 +1,34 @@
+// Who works, at what, and who is next: pieces of one lane's line, told from its steps and the step that is open. Pure.
+import { words } from './words.js';
+
+/**
+ * @typedef {{who: string, what: string, round: string, next: string}} Work empty where there is nothing to say
+ * @param {any} lane as in the sheet @param {number} open number of the open step, from 1 @returns {Work}
+ */
+export function workOf(lane, open) {
+  const step = lane.steps[open - 1];
+  if (!step) return { who: '', what: '', round: '', next: '' };
+  const rounds = lane.steps.reduce((most, other) => Math.max(most, other.round ?? 0), 0);
+  return { who: nameAt(lane, step.athlete), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
+}
+
+function nameAt(lane, athlete) { return athlete > 0 ? lane.athletes[athlete - 1] ?? '' : words.works; }
+
+function taskOf(step) {
+  if (step.kind === 'tag') return words.tag;
+  return step.kind === 'set' ? step.movement ?? step.label : step.label;
+}
+
+function roundOf(step, rounds) {
+  if (step.round > 0) return rounds > 1 ? words.round(step.round, rounds) : '';
+  return rounds > 0 ? (step.round === 0 ? words.beforeRounds : words.afterRounds) : '';
+}
+
+/** The next athlete who is somebody else; for a team that works as one, the next movement. */
+function nextOf(lane, open) {
+  const [now, ...later] = lane.steps.slice(open - 1);
+  if (now.kind === 'tag') return lane.athletes[now.to - 1] ?? '';
+  if (now.athlete === 0) return later.find(step => step.kind === 'set')?.movement ?? '';
+  const next = later.find(step => step.athlete !== now.athlete && step.athlete > 0);
+  return next ? lane.athletes[next.athlete - 1] ?? '' : '';
+}

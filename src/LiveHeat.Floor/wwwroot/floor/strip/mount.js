@@ -1,0 +1,64 @@
+// Strips for a screen that keeps its own page: the Blazor screens and the result page.
+//   const strips = mountStrips(root, sheet, frame, { serverNow });   // root holds elements with data-strip="<lane number>"
+//   strips.update(frame); strips.synchronise(serverNow); strips.dispose();
+import { Strip } from './lane-strip.js';
+import { laneMs } from './instants.js';
+
+/**
+ * @param {HTMLElement} root @param {any} sheet @param {any} frame
+ * @param {{serverNow?: number, rate?: number, now?: () => number|null}} [time] `serverNow`: the server's instant at this moment;
+ *   `rate`: server milliseconds a real one; or `now` of a clock of this page. With neither, the device's own clock is believed
+ */
+export function mountStrips(root, sheet, frame, time = {}) {
+  return new MountedStrips(root, sheet, frame, time);
+}
+
+class MountedStrips {
+  constructor(root, sheet, frame, { serverNow, rate = 1, now }) {
+    this.root = root;
+    /** @type {Map<number, Strip>} */ this.strips = new Map();
+    this.now = now ?? (() => this.anchor.server + (performance.now() - this.anchor.mono) * this.anchor.rate);
+    this.synchronise(serverNow ?? Date.now(), rate);
+    this.take(sheet);
+    this.update(frame);
+  }
+
+  /** Says what the server's instant is at this moment. */
+  synchronise(serverNow, rate = 1) { this.anchor = { server: serverNow, mono: performance.now(), rate }; }
+
+  /** Draws another sheet: called when the frame's sheet number changed, or the page redrew its rows. */
+  take(sheet) {
+    this.sheet = sheet;
+    this.clear();
+    for (const lane of sheet?.lanes ?? []) {
+      const host = this.root.querySelector(`[data-strip="${lane.lane}"]`);
+      if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps, lane: lane.lane, colour: lane.colour, capMs: lane.capMs }));
+    }
+    if (this.frame) this.show();
+  }
+
+  update(frame) {
+    this.frame = frame;
+    const gone = [...this.strips.values()].some(strip => !strip.host.isConnected);     // the page drew its rows anew
+    if (gone) this.take(this.sheet); else this.show();
+  }
+
+  show() {
+    const { frame } = this;
+    const live = frame && (frame.phase === 'running' || frame.phase === 'halted' || frame.phase === 'counting-down');
+    for (const lane of frame?.lanes ?? []) {
+      const strip = this.strips.get(lane.lane);
+      if (!strip) continue;
+      strip.showPace = live;
+      strip.certified = frame.phase === 'certified';
+      strip.update(lane, () => laneMs(this.frame, lane, this.now()));
+    }
+  }
+
+  dispose() { this.clear(); }
+
+  clear() {
+    for (const strip of this.strips.values()) strip.dispose();
+    this.strips.clear();
+  }
+}
