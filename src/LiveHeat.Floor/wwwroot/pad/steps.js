@@ -3,8 +3,7 @@
 
 /**
  * A fact as this phone knows it: its own (no sequence until the receipt) or read from the server.
- * @typedef {{fact: any, sequence?: number|null, flags?: string[], refused?: string|boolean|null,
- *   fallen?: boolean}} Entry  `fallen`: what a sent-back left of it
+ * @typedef {{fact: any, sequence?: number|null, flags?: string[], refused?: string|boolean|null}} Entry
  * @typedef {{open: number, count: number, owed: number, boundary: Entry|null, standing: Entry[]}} Lane
  */
 
@@ -19,10 +18,11 @@ function unwrap(entry) {
 }
 
 /**
- * The entries of one lane that stand.
+ * The entries of one lane that stand: on the ledger or on their way there, with authority, not taken back, of the start in force.
  * @param {Entry[]} entries in any order, any of them twice
  * @param {number} lane
  * @param {string|null} [start] the start in force, null for none; left out, it is read from the entries themselves
+ * @returns {Entry[]}
  */
 export function standing(entries, lane, start) {
   const byId = new Map();
@@ -44,29 +44,17 @@ export function standing(entries, lane, start) {
   const undone = ({ fact }) => !fact.by && fact.fact !== 'undone'
     && (about.get(fact.id) ?? []).some(next => next.fact.fact === 'undone' && next.fact.lane === fact.lane && valid(next));
 
-  /** On the ledger, or on its way there, with authority, and not taken back. An undo can be voided, but not undone; so can no ruling. */
+  /** An undo can be voided, but not undone; nor can a ruling be undone. */
   function valid(entry) {
     const { fact, flags = [] } = entry;
-    if (entry.refused) return false;
+    if (entry.refused || flags.includes('old-start')) return false;
     if (flags.includes('quarantined') && !named(entry, 'admitted')) return false;
     if (fact.fact === 'voided' || fact.fact === 'admitted') return true;
     return !named(entry, 'voided') && !undone(entry);
   }
 
-  const ofLane = all.filter(entry => entry.fact.lane === lane && valid(entry));
-  const rulings = ofLane.filter(({ fact }) => fact.fact === 'sent-back');
-  const kept = [];
-  for (const entry of ofLane) {
-    const { fact } = entry;
-    const ofTheHeat = fact.step === undefined || fact.fact === 'sent-back';
-    if (!ofTheHeat && (fact.start ? inForce !== undefined && fact.start !== inForce : fact.instant <= overAt)) continue;
-    const back = Math.min(...rulings.filter(ruling => fact.step >= ruling.fact.step && fact.instant <= ruling.fact.instant)
-      .map(ruling => ruling.fact.step));
-    if (back === Infinity || !(isDone(fact) || fact.fact === 'count-reached')) kept.push(entry);
-    // Done up to there it still says: whoever jumped ahead and is sent back does not begin from the first step.
-    else if (isDone(fact) && back > 1) kept.push({ ...entry, fallen: true, fact: { ...fact, fact: 'step-done', step: back - 1, timeKnown: false } });
-  }
-  return kept;
+  const ofStart = ({ fact }) => (fact.start ? inForce === undefined || fact.start === inForce : fact.instant > overAt);
+  return all.filter(entry => entry.fact.lane === lane && valid(entry) && (entry.fact.step === undefined || ofStart(entry)));
 }
 
 /** The start in force by the entries; undefined when they tell of none. */
@@ -93,20 +81,30 @@ function bySequence(entries) {
  * Where the lane is.
  * @param {Entry[]} entries @param {number} lane @param {number} steps how many steps the lane has
  * @param {string|null} [start] as in {@link standing}
- * @returns {Lane} `open` is steps + 1 when all is done; `count` is within the open set; `boundary` is the earliest fact that
- *   opened it at a known instant
+ * @returns {Lane} `open` is steps + 1 when all is done; `count` is within the open set; `owed` is what is to be made up before it may
+ *   count; `boundary` is the earliest fact that opened it at a known instant
  */
 export function laneNow(entries, lane, steps, start) {
   const all = standing(entries, lane, start);
+  const rulings = all.filter(({ fact }) => fact.fact === 'sent-back');
   const within = all.filter(({ fact }) => Number.isInteger(fact.step) && fact.step >= 1 && fact.step <= steps);
-  const done = within.filter(({ fact }) => isDone(fact));
-  const open = 1 + done.reduce((most, { fact }) => Math.max(most, fact.step), 0);
-  const here = kind => within.filter(({ fact }) => fact.fact === kind && fact.step === open);
-  const opened = done.filter(({ fact }) => fact.step === open - 1 && fact.timeKnown !== false);
+  const dones = within.filter(({ fact }) => isDone(fact));
+
+  /** What a fact says after the rulings made up to then: sent back, it still says that all before the ruling's step is done. */
+  const reach = ({ fact }, until = Infinity) => Math.min(fact.step, ...rulings
+    .filter(({ fact: ruling }) => fact.step >= ruling.step && fact.instant <= ruling.instant && ruling.instant <= until)
+    .map(({ fact: ruling }) => ruling.step - 1));
+  const openAt = until => 1 + Math.max(0, ...dones.filter(({ fact }) => fact.instant <= until).map(done => reach(done, until)));
+
+  const open = openAt(Infinity);
+  const whole = entry => reach(entry) === entry.fact.step;
+  const opened = dones.filter(done => whole(done) && done.fact.step === open - 1 && done.fact.timeKnown !== false);
+  const counts = within.filter(entry => entry.fact.fact === 'count-reached' && entry.fact.step === open && whole(entry));
+  const debts = within.filter(({ fact }) => fact.fact === 'reps-owed' && openAt(fact.instant) === open);
   return {
     open,
-    count: here('count-reached').reduce((most, { fact }) => Math.max(most, fact.count), 0),
-    owed: here('reps-owed').reduce((sum, { fact }) => sum + fact.reps, 0),
+    count: counts.reduce((last, next) => (!last || next.fact.instant >= last.fact.instant ? next : last), /** @type {Entry|null} */ (null))?.fact.count ?? 0,
+    owed: debts.reduce((sum, { fact }) => sum + fact.reps, 0),
     boundary: opened.reduce((first, next) => (!first || next.fact.instant < first.fact.instant ? next : first), /** @type {Entry|null} */ (null)),
     standing: all,
   };
