@@ -37,4 +37,4 @@ internal static class BoardPages
 }
 
 /// <summary>What the page carries with it.</summary>
-internal sealed record BoardState(ProgramList Program, Sheet? Sheet, Frame? Frame);
+public sealed record BoardState(ProgramList Program, Sheet? Sheet, Frame? Frame);

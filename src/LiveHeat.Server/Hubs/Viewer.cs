@@ -1,3 +1,4 @@
+using System.Threading.Channels;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Server.Hubs;
@@ -8,9 +9,8 @@ namespace LiveHeat.Server.Hubs;
 /// </summary>
 internal sealed class Viewer(string connection, Func<string, string, object?[], Task> send)
 {
-    private readonly SemaphoreSlim waiting = new(0, 1);
+    private readonly Channel<bool> bell = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite, SingleReader = true });
     private readonly Lock slot = new();
-    private readonly CancellationTokenSource gone = new();
     private RawJson? frame;
     private RawJson? phones;
     private bool program;
@@ -34,36 +34,28 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
     public void OfferProgram() => Offer(() => program = true);
 
     /// <summary>The connection closed.</summary>
-    public void Leave() => gone.Cancel();
+    public void Leave() => bell.Writer.TryComplete();
 
     /// <summary>Sends what waits, one after another, until the connection closes.</summary>
     public async Task Pump()
     {
-        try
+        await foreach (var _ in bell.Reader.ReadAllAsync())
         {
-            while (!gone.IsCancellationRequested)
+            var (newFrame, newPhones, newProgram) = Take();
+            if (newProgram)
             {
-                await waiting.WaitAsync(gone.Token);
-                var (newFrame, newPhones, newProgram) = Take();
-                if (newProgram)
-                {
-                    await send(connection, nameof(Contracts.IHeatWatcher.ProgramChanged), []);
-                }
-
-                if (newFrame is not null)
-                {
-                    await send(connection, nameof(Contracts.IHeatWatcher.FrameReady), [newFrame]);
-                }
-
-                if (newPhones is not null)
-                {
-                    await send(connection, nameof(Contracts.IHeatWatcher.PhonesReady), [newPhones]);
-                }
+                await send(connection, nameof(Contracts.IHeatWatcher.ProgramChanged), []);
             }
-        }
-        catch (OperationCanceledException)
-        {
-            // The connection closed; the screen asks for the newest when it is back.
+
+            if (newFrame is not null)
+            {
+                await send(connection, nameof(Contracts.IHeatWatcher.FrameReady), [newFrame]);
+            }
+
+            if (newPhones is not null)
+            {
+                await send(connection, nameof(Contracts.IHeatWatcher.PhonesReady), [newPhones]);
+            }
         }
     }
 
@@ -72,10 +64,7 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
         lock (slot)
         {
             put();
-            if (waiting.CurrentCount == 0)
-            {
-                waiting.Release();
-            }
+            bell.Writer.TryWrite(true);
         }
     }
 
