@@ -10,4 +10,5 @@ export { Strip } from './strip/lane-strip.js';
 export { mountStrips } from './strip/mount.js';
 export { layoutOf, confirmedAt, estimatedAt, capPaceAt } from './strip/layout.js';
 export { heatMs, laneMs } from './strip/instants.js';
+export { pacedGroups } from './strip/pace.js';
 export { everyPicture, wantsCalm } from './strip/loop.js';

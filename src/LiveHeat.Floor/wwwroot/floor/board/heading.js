@@ -8,7 +8,12 @@ const LAST_MINUTE_MS = 60_000;
 
 export class Heading {
   constructor() {
-    this.title = make('span', 'heat-title');
+    /** @type {any} */ this.sheet = null;
+    /** @type {any} */ this.frame = null;
+    this.scene = '';
+    /** @type {{capMs: number, division: string}[]} */ this.caps = [];
+    this.clockLength = this.leadersKey = '';
+    this.title = make('h1', 'heat-title');
     this.workout = make('span', 'heat-workout');
     this.clock = make('span', 'clock');
     this.clockLabel = make('span', 'clock-label');

@@ -10,11 +10,17 @@ export class LaneRow {
   /** @param {any} lane as in the sheet @param {{mixed: boolean}} heat mixed: several divisions on the floor */
   constructor(lane, { mixed }) {
     this.sheet = lane;
+    /** @type {any} */ this.lane = null;
+    this.scene = '';
+    /** @type {{who?: string, what?: string, round?: string, next?: string, crew?: string[]}|null} */ this.pieces = null;
+    this.workKey = this.standingKey = '';
+    this.room = this.stripLeft = 0;   // CSS pixels: for the team's text; from the list's left edge to the strip
     this.name = make('span', 'lane-name', nameOf(lane.name));
     this.work = make('span', 'lane-work');
     this.next = make('span', 'lane-next');
     this.team = make('div', 'lane-team', this.name, this.work, this.next);
-    this.crew = make('div', 'lane-crew', make('span', '', ...crewOf(lane.athletes)));
+    this.crewText = make('span', '', ...crewOf(lane.athletes));
+    this.crew = make('div', 'lane-crew', this.crewText);
     this.host = make('div', 'lane-strip');
     this.readyText = make('span', 'lane-ready-text');
     this.ready = make('div', 'lane-ready', make('i', 'ready-mark', drawn('tick')), this.readyText);
@@ -30,13 +36,13 @@ export class LaneRow {
     this.strip = new Strip(this.host, { steps: lane.steps, lane: lane.lane, colour: lane.colour, capMs: lane.capMs, decorative: true });
   }
 
-  /** @param {any} lane as in the frame @param {{scene: string, live: boolean, certified: boolean, clock: () => number|null}} heat */
-  update(lane, { scene, live, certified, clock }) {
+  /** @param {any} lane as in the frame @param {{scene: string, paced: boolean, certified: boolean, clock: () => number|null}} heat */
+  update(lane, { scene, paced, certified, clock }) {
     this.lane = lane;
     this.scene = scene;
     mark(this.element, { status: lane.status, ready: lane.ready ? 'yes' : null });
     say(this.readyText, lane.status === 'withdrawn' ? words.withdrawn : lane.ready ? words.laneReady : words.laneNotReady);
-    this.strip.showPace = live;
+    this.strip.showPace = paced;
     this.strip.certified = certified;
     this.strip.update(lane, clock);
     this.tellWork();
@@ -47,9 +53,9 @@ export class LaneRow {
   refit() {
     this.room = this.team.clientWidth;
     if (!this.room) return;                                           // turned away
-    this.stripLeft = this.host.getBoundingClientRect().left - this.element.parentElement.getBoundingClientRect().left;
+    this.stripLeft = this.host.getBoundingClientRect().left - (this.element.parentElement?.getBoundingClientRect().left ?? 0);
     fitLine(this.name, this.room);
-    fitBlock(this.crew.firstElementChild, this.crew.clientWidth, this.crew.clientHeight);
+    fitBlock(this.crewText, this.crew.clientWidth, this.crew.clientHeight);
     this.fitWork();
     this.fitStanding();
   }

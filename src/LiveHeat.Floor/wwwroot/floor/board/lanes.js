@@ -1,5 +1,5 @@
 // All lanes of a heat: in floor order before and during it, in the order of places after it; in pages where they do not all fit.
-import { laneMs } from '../strip.js';
+import { laneMs, pacedGroups } from '../strip.js';
 import { LaneRow } from './lane-row.js';
 import { make, mark } from './nodes.js';
 import { pageAt, pagesOf } from './pages.js';
@@ -25,7 +25,11 @@ export class Lanes {
     /** @type {Map<number, LaneRow>} */ this.rows = new Map();
     /** @type {number[]} */ this.order = [];
     this.plan = { columns: 1, rows: 1, perPage: 1, pages: 1 };
-    this.turnedAt = 0;
+    /** @type {any} */ this.sheet = null;
+    /** @type {any} */ this.frame = null;
+    this.scene = '';
+    this.mixed = this.arranging = false;
+    this.shownPage = this.turnedAt = this.labelledAt = this.labelRoom = 0;
     new ResizeObserver(() => this.arrange()).observe(this.list);
     addEventListener('resize', () => this.arrange());
     document.fonts?.addEventListener('loadingdone', () => this.arrange());
@@ -48,10 +52,11 @@ export class Lanes {
     const states = new Map(frame.lanes.map(lane => [lane.lane, lane]));
     const turn = scene !== this.scene;
     this.scene = scene;
+    const paced = pacedGroups(this.sheet, frame);
     for (const [number, row] of this.rows) {
       const lane = states.get(number);
       if (!lane) continue;
-      row.update(lane, { scene, live: scene === 'running', certified: frame.phase === 'certified', clock: () => this.laneMs(lane) });
+      row.update(lane, { scene, paced: scene === 'running' && paced.has(row.sheet.group), certified: frame.phase === 'certified', clock: () => this.laneMs(lane) });
     }
     const order = scene === 'result' ? resultOrder(this.sheet.lanes, states) : this.sheet.lanes.map(lane => lane.lane);
     if (order.join() !== this.order.join()) {
@@ -72,9 +77,9 @@ export class Lanes {
     this.turnedAt ||= at;
     const page = pageAt(this.plan.pages, at - this.turnedAt);
     if (page !== this.shownPage) this.show(page);
-    if (at - (this.labelledAt ?? -LABEL_EVERY_MS) < LABEL_EVERY_MS) return;
+    if (at - this.labelledAt < LABEL_EVERY_MS) return;
     this.labelledAt = at;
-    this.pace.place(this.scene === 'running' ? this.onPage() : [], this.mixed, this.labelRoom ?? 0);
+    this.pace.place(this.scene === 'running' ? this.onPage() : [], this.mixed, this.labelRoom);
   }
 
   // ---- below: room and pages ----
@@ -95,10 +100,10 @@ export class Lanes {
     style.setProperty('--rows', String(this.plan.rows));
     const row = Math.min(this.list.clientHeight / this.plan.rows, innerHeight * 0.2);
     this.board.style.setProperty('--row', `${row}px`);
-    this.board.style.setProperty('--name', `${nameRoom(this.sheet, this.board, this.scene ?? 'before', this.list.clientWidth / this.plan.columns)}px`);
+    this.board.style.setProperty('--name', `${nameRoom(this.sheet, this.board, this.scene, this.list.clientWidth / this.plan.columns)}px`);
     const standing = upright ? null : standingRoom(this.sheet, this.board, this.list.clientWidth / this.plan.columns);
     this.board.style.setProperty('--standing', standing ? `${standing}px` : '');
-    this.show(this.shownPage ?? 0);
+    this.show(this.shownPage);
     this.arranging = false;
     this.onArranged();
   }
@@ -118,14 +123,14 @@ export class Lanes {
 
   /** Which lanes these are, and a dot a page. @param {number[]} shown */
   tellPage(shown) {
-    const { pages } = this.plan, here = this.shownPage ?? 0;
+    const { pages } = this.plan, here = this.shownPage;
     if (pages < 2) { this.page.replaceChildren(); return; }
     const text = this.scene === 'result' ? words.resultPage(here + 1, pages) : words.lanePage(shown[0], shown[shown.length - 1]);
     this.page.replaceChildren(text, ...Array.from({ length: pages }, (_, at) => make('i', at === here ? 'here' : '')));
   }
 
   onPage() {
-    const first = (this.shownPage ?? 0) * this.plan.perPage;
+    const first = (this.shownPage) * this.plan.perPage;
     return this.order.slice(first, first + this.plan.perPage).map(number => /** @type {LaneRow} */ (this.rows.get(number)));
   }
 }

@@ -6,6 +6,9 @@ export class PaceLabels {
   constructor() {
     this.element = make('div', 'pace-labels');
     /** @type {HTMLElement[]} */ this.labels = [];
+    /** @type {number[]} */ this.widths = [];
+    /** @type {number[]} */ this.xs = [];           // where they are drawn now
+    this.key = '';
   }
 
   /** @param {import('./lane-row.js').LaneRow[]} rows on this page, with their lines @param {boolean} mixed @param {number} room CSS pixels from the left that labels may have */

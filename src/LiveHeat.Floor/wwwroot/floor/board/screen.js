@@ -18,15 +18,22 @@ export class Board {
     this.main = main;
     this.clock = clock;
     this.program = program;
+    /** @type {any} */ this.sheet = null;
+    /** @type {any} */ this.frame = null;
+    /** @type {any} */ this.ahead = null;          // a sheet whose first frame is on the way
+    /** @type {any} */ this.waiting = null;        // a frame whose sheet is on the way
+    /** @type {string|null} */ this.scene = null;
+    this.recalled = this.reading = false;
     this.heading = new Heading();
     this.lanes = new Lanes(main, () => clock.now(), () => this.heading.refit());
     addEventListener('resize', () => { if (!this.frame) this.draw(); });
-    this.notice = make('div', 'notice', make('span', 'notice-text'));
+    this.noticeText = make('span', 'notice-text');
     this.age = make('span', 'age');
-    this.count = make('div', 'count', make('span', 'count-number'));
+    this.countNumber = make('span', 'count-number');
+    this.count = make('div', 'count', this.countNumber);
     this.idle = make('div', 'idle');
     this.summary = new Summary();
-    this.lanes.band.append(this.age, this.notice);
+    this.lanes.band.append(this.age, make('div', 'notice', this.noticeText));
     this.stage = make('div', 'stage', this.lanes.band, this.lanes.list, this.count);
     main.replaceChildren(this.summary.element, this.heading.element, this.stage, this.idle);
     this.frameAt = this.heardAt = performance.now();
@@ -38,7 +45,8 @@ export class Board {
   /** A frame came. One of another heat, or of another sheet, waits until its sheet is here. @param {any} frame */
   hear(frame) {
     this.frameAt = performance.now();
-    if (this.sheet && frame.heat === this.sheet.heat && frame.sheet === this.sheet.sheet) { this.show(this.sheet, frame); return; }
+    const sheet = [this.sheet, this.ahead].find(known => known && fits(known, frame));
+    if (sheet) { this.waiting = null; this.show(sheet, frame); return; }
     this.waiting = frame;
     this.readSheet();
   }
@@ -64,11 +72,10 @@ export class Board {
     if (this.reading) return;
     this.reading = true;
     while (this.waiting) {
-      const frame = this.waiting;
-      const sheet = await read(`/api/heats/${encodeURIComponent(frame.heat)}/sheet`);
-      const fits = sheet && sheet.heat === this.waiting.heat && sheet.sheet >= this.waiting.sheet;
-      if (fits) { this.show(sheet, this.waiting); this.waiting = null; }
-      else await new Promise(done => setTimeout(done, ASK_AGAIN_MS));
+      const sheet = await read(`/api/heats/${encodeURIComponent(this.waiting.heat)}/sheet`);
+      this.ahead = sheet;                                 // it may be newer than the frame: then its frame is on the way
+      if (this.waiting && sheet && fits(sheet, this.waiting)) this.hear(this.waiting);
+      else if (this.waiting) await new Promise(done => setTimeout(done, ASK_AGAIN_MS));
     }
     this.reading = false;
   }
@@ -119,7 +126,7 @@ export class Board {
   countDown(now) {
     const count = countOf(this.frame, now);
     mark(this.main, { count: count === null ? null : count === 0 ? 'go' : 'yes' });
-    if (count !== null) say(this.count.firstElementChild, count === 0 ? words.go : String(count));
+    if (count !== null) say(this.countNumber, count === 0 ? words.go : String(count));
   }
 
   /** Age, notices and the summary. */
@@ -129,11 +136,14 @@ export class Board {
     mark(this.main, { freshness: level });
     say(this.age, level === 'old' ? text : '');
     const notice = level === 'not-live' ? text : this.frame?.phase === 'halted' ? words.halted : this.recalled ? words.recalled : '';
-    say(/** @type {Element} */ (this.notice.firstElementChild), notice);
+    say(this.noticeText, notice);
     mark(this.main, { notice: notice ? 'yes' : null });
     this.summary.tell(summaryOf(this.sheet, this.frame, this.scene ?? 'idle', now === null ? null : heatMs(this.frame, now)), at);
   }
 }
+
+/** Whether a frame's steps and lanes are those of this sheet. After a restore numbers may come a second time, in another epoch. */
+function fits(sheet, frame) { return sheet.heat === frame.heat && sheet.sheet === frame.sheet && sheet.epoch === frame.epoch; }
 
 /** Reads JSON from the server; null when it cannot be had now: whoever asked asks again. */
 async function read(address) {

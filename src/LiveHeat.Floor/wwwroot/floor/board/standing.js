@@ -1,5 +1,5 @@
 // A lane's place and what stands beside it, as the board writes them. Pure. Order and gaps come with the frame; nothing is ranked here.
-import { words, ordinal, officialText } from './words.js';
+import { words, ordinal } from './words.js';
 
 const STANDS_OUT = 3;
 
@@ -32,7 +32,7 @@ function gapOf(lane) {
 
 /** A finisher's official time; the work of everyone else. */
 export function scoreOf(lane) {
-  if (lane.status === 'finished' && (lane.officialMs ?? lane.finishMs) !== null) return officialText(lane.officialMs ?? lane.finishMs);
+  if (lane.status === 'finished') return words.finishTime(lane);
   return lane.status === 'withdrawn' ? words.withdrawn : words.reps(lane.worth ?? 0);
 }
 

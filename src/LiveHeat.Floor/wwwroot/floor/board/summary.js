@@ -31,6 +31,7 @@ export class Summary {
     this.element.className = 'summary';
     this.element.setAttribute('role', 'status');
     this.toldAt = -Infinity;
+    this.key = '';
   }
 
   tell({ key, text }, at) {

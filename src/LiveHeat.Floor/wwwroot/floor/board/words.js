@@ -56,6 +56,7 @@ export const words = {
   finished: 'finished',
   behind: ms => (ms < 500 ? '< 1 s' : ms < 180_000 ? `${Math.round(ms / 1000)} s` : `${Math.round(ms / 60_000)} min`),
   behindWorth: reps => `${MINUS}${plural(reps, 'rep', 'reps')}`,
+  finishTime: lane => (lane.officialMs ?? lane.finishMs ?? null) === null ? 'time unknown' : officialText(lane.officialMs ?? lane.finishMs),
   reps: reps => plural(reps, 'rep', 'reps'),
   laneReady: 'ready',
   laneNotReady: 'not yet',
@@ -67,7 +68,7 @@ export const words = {
   /** @param {any} lane @param {boolean} certified */
   stripNote(lane, certified) {
     switch (lane.status) {
-      case 'finished': return `${officialText(lane.officialMs ?? lane.finishMs ?? 0)}${certified ? '' : ' unofficial'}`;
+      case 'finished': return `${words.finishTime(lane)}${certified ? '' : ' unofficial'}`;
       case 'capped': return 'time cap';
       case 'held': return 'held';
       case 'stopped': return 'stopped';

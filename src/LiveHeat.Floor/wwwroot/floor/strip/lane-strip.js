@@ -19,7 +19,7 @@ export class Strip {
   /**
    * @param {HTMLElement} host an empty element with a height; gets the class "strip"
    * @param {{steps: Step[], lane: number, colour: number, capMs?: number|null, decorative?: boolean}} options
-   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; decorative: what it shows is also told in words beside it
+   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; capMs: the sheet's, in lane time; decorative: what it shows is also told in words beside it
    */
   constructor(host, { steps, lane, colour, capMs = null, decorative = false }) {
     this.host = host;
@@ -29,14 +29,19 @@ export class Strip {
     this.decorative = decorative;
     this.layout = layoutOf(steps);
     this.torn = torning(1, seeded(lane * 31 + 7));
-    this.showPace = true;           // while the heat runs
+    this.showPace = false;          // once enough is known of the lane's group
     this.certified = false;
     /** @type {any} */ this.lane = null;
-    this.clock = () => null;
-    this.shown = null;              // 0 to 1: the tape's end as it is drawn now
-    this.drawn = {};
+    /** @type {() => number|null} */ this.clock = () => null;
+    this.width = this.height = this.scale = 0;      // of the host, CSS pixels; device pixels a CSS pixel
+    this.gutter = this.end = 0;     // where the work begins and ends, CSS pixels from the left
+    /** @type {number|null} */ this.shown = null;   // 0 to 1: the tape's end as it is drawn now
+    /** @type {{from: number, to: number, at: number}|null} */ this.rolling = null;
+    /** @type {Record<string, any>} */ this.drawn = {};
+    this.dashedFrom = -1;
     this.calmAt = 0;
-    this.build(colour);
+    this.noteWidth = this.noteHeight = 0;
+    this.parts = build(host, colour, decorative);
     this.sizes = new ResizeObserver(() => this.measure());
     this.sizes.observe(host);
     this.stop = everyPicture(at => this.turn(at));
@@ -67,32 +72,7 @@ export class Strip {
     this.host.classList.remove('strip');
   }
 
-  // ---- below: building and drawing ----
-
-  build(colour) {
-    const { host } = this;
-    host.classList.add('strip');
-    host.dataset.colour = String(colour);
-    if (this.decorative) host.setAttribute('aria-hidden', 'true'); else host.setAttribute('role', 'img');
-    const add = (parent, tag, name) => {
-      const part = document.createElement(tag);
-      part.className = name;
-      parent.append(part);
-      return part;
-    };
-    this.parts = {
-      floor: add(host, 'canvas', 'strip-floor'),
-      dash: add(host, 'canvas', 'strip-dash'),
-      laid: add(host, 'div', 'strip-laid'),
-      end: add(host, 'div', 'strip-end'),
-      pace: add(host, 'canvas', 'strip-pace'),
-      note: add(host, 'span', 'strip-note'),
-    };
-    this.parts.tape = add(this.parts.laid, 'canvas', 'strip-tape');
-    this.parts.roll = add(this.parts.end, 'canvas', 'strip-roll');
-    this.parts.pace.hidden = true;
-    this.parts.note.hidden = true;
-  }
+  // ---- below: drawing ----
 
   measure() {
     const { width, height } = this.host.getBoundingClientRect();
@@ -118,15 +98,16 @@ export class Strip {
     this.calmAt = at;
     const laneMs = this.clock();
     const paced = this.showPace && !UNPACED.has(this.lane.status);
-    this.place(estimatedAt(this.layout, this.steps, this.lane, laneMs), paced ? capPaceAt(laneMs, this.lane.capMs ?? this.capMs) : null);
+    this.place(estimatedAt(this.layout, this.steps, this.lane, laneMs), paced ? capPaceAt(laneMs, this.capMs) : null);
   }
 
   /** The tape's end runs to the confirmed point, quickly and then slower. */
   rollOut(at) {
     const goal = this.goal();
-    if (goal !== this.target) Object.assign(this, { from: this.shown ?? goal, target: goal, leftAt: at });
-    const part = wantsCalm() ? 1 : Math.min(1, (at - this.leftAt) / ROLL_OUT_MS);
-    this.shown = this.from + (goal - this.from) * (1 - (1 - part) ** 3);
+    if (goal !== this.rolling?.to) this.rolling = { from: this.shown ?? goal, to: goal, at };
+    const { from, to, at: since } = this.rolling;
+    const part = wantsCalm() ? 1 : Math.min(1, (at - since) / ROLL_OUT_MS);
+    this.shown = from + (to - from) * (1 - (1 - part) ** 3);
     this.moved('tape', this.along(this.shown), x => this.layTape(x));
   }
 
@@ -186,4 +167,27 @@ export class Strip {
     const left = beyond ? x + gap : this.lane.status === 'finished' ? this.gutter + gap : x - this.noteWidth - gap;
     note.style.transform = `translateX(${Math.max(0, left)}px)`;
   }
+}
+
+/** @param {HTMLElement} host @param {number} colour @param {boolean} decorative */
+function build(host, colour, decorative) {
+  host.classList.add('strip');
+  host.dataset.colour = String(colour);
+  if (decorative) host.setAttribute('aria-hidden', 'true'); else host.setAttribute('role', 'img');
+  const canvas = name => add(host, document.createElement('canvas'), name);
+  const floor = canvas('strip-floor'), dash = canvas('strip-dash');
+  const laid = add(host, document.createElement('div'), 'strip-laid'), end = add(host, document.createElement('div'), 'strip-end');
+  const pace = canvas('strip-pace'), note = add(host, document.createElement('span'), 'strip-note');
+  pace.hidden = note.hidden = true;
+  return {
+    floor, dash, laid, end, pace, note,
+    tape: add(laid, document.createElement('canvas'), 'strip-tape'), roll: add(end, document.createElement('canvas'), 'strip-roll'),
+  };
+}
+
+/** @template {HTMLElement} T @param {HTMLElement} parent @param {T} part @param {string} name @returns {T} */
+function add(parent, part, name) {
+  part.className = name;
+  parent.append(part);
+  return part;
 }

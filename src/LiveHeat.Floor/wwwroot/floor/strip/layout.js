@@ -27,8 +27,9 @@ export function confirmedAt(layout, steps, lane) {
   const done = clamp((lane.open ?? 1) - 1, 0, layout.count);
   const from = layout.edges[done];
   const open = steps[done];
-  if (!open || !lane.count || !(open.quantity > 0)) return from;
-  return from + (layout.edges[done + 1] - from) * clamp(lane.count / open.quantity, 0, 1);
+  const quantity = open?.quantity ?? 0;
+  if (!lane.count || quantity <= 0) return from;
+  return from + (layout.edges[done + 1] - from) * clamp(lane.count / quantity, 0, 1);
 }
 
 /**
@@ -53,7 +54,7 @@ export function estimatedAt(layout, steps, lane, laneMs) {
  * @param {number|null} laneMs @param {number|null} capMs @returns {number|null} 0 to 1; null before GO or without a cap
  */
 export function capPaceAt(laneMs, capMs) {
-  return laneMs === null || laneMs < 0 || !(capMs > 0) ? null : clamp(laneMs / capMs, 0, 1);
+  return laneMs === null || laneMs < 0 || !capMs ? null : clamp(laneMs / capMs, 0, 1);
 }
 
 function clamp(value, low, high) { return Math.min(high, Math.max(low, value)); }

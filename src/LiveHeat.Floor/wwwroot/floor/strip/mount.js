@@ -3,6 +3,7 @@
 //   strips.update(frame); strips.synchronise(serverNow); strips.dispose();
 import { Strip } from './lane-strip.js';
 import { laneMs } from './instants.js';
+import { pacedGroups } from './pace.js';
 
 /**
  * @param {HTMLElement} root @param {any} sheet @param {any} frame
@@ -14,8 +15,12 @@ export function mountStrips(root, sheet, frame, time = {}) {
 }
 
 class MountedStrips {
+  /** @param {HTMLElement} root @param {any} sheet @param {any} frame @param {{serverNow?: number, rate?: number, now?: () => number|null}} time */
   constructor(root, sheet, frame, { serverNow, rate = 1, now }) {
     this.root = root;
+    /** @type {any} */ this.sheet = null;
+    /** @type {any} */ this.frame = null;
+    this.anchor = { server: 0, mono: 0, rate: 1 };
     /** @type {Map<number, Strip>} */ this.strips = new Map();
     this.now = now ?? (() => this.anchor.server + (performance.now() - this.anchor.mono) * this.anchor.rate);
     this.synchronise(serverNow ?? Date.now(), rate);
@@ -31,7 +36,7 @@ class MountedStrips {
     this.sheet = sheet;
     this.clear();
     for (const lane of sheet?.lanes ?? []) {
-      const host = this.root.querySelector(`[data-strip="${lane.lane}"]`);
+      const host = /** @type {HTMLElement|null} */ (this.root.querySelector(`[data-strip="${lane.lane}"]`));
       if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps, lane: lane.lane, colour: lane.colour, capMs: lane.capMs }));
     }
     if (this.frame) this.show();
@@ -45,11 +50,12 @@ class MountedStrips {
 
   show() {
     const { frame } = this;
-    const live = frame && (frame.phase === 'running' || frame.phase === 'halted' || frame.phase === 'counting-down');
+    const paced = frame && this.sheet ? pacedGroups(this.sheet, frame) : new Set();
+    const groups = new Map((this.sheet?.lanes ?? []).map(lane => [lane.lane, lane.group]));
     for (const lane of frame?.lanes ?? []) {
       const strip = this.strips.get(lane.lane);
       if (!strip) continue;
-      strip.showPace = live;
+      strip.showPace = paced.has(groups.get(lane.lane));
       strip.certified = frame.phase === 'certified';
       strip.update(lane, () => laneMs(this.frame, lane, this.now()));
     }
