@@ -2,6 +2,12 @@ using System.Collections.Immutable;
 
 namespace LiveHeat.Engine.Heats;
 
+/// <summary>Sequences before which some facts no longer apply.</summary>
+/// <param name="Call">The call in force: a line-up, a variant or a withdrawal before it was of another call.</param>
+/// <param name="Ready">The call, or the return to it: readiness before it does not count.</param>
+/// <param name="Start">The end of the last start that counts no more: what was ruled on the lane's way before it went with that start.</param>
+public sealed record HeatBounds(long Call, long Ready, long Start);
+
 /// <summary>A heat's entries, found again by id and by lane. Immutable; each version shares most of the one before.</summary>
 internal sealed record HeatLog(
     ImmutableList<Entry> All,
@@ -10,10 +16,10 @@ internal sealed record HeatLog(
     ImmutableList<(long Sequence, Items<LaneNumber> Lanes)> Overrides,
     ImmutableHashSet<FactId> Admitted,
     ImmutableHashSet<FactId> Voided,
-    long CalledAt)
+    HeatBounds Bounds)
 {
     public static readonly HeatLog Empty = new(
-        [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, ImmutableList<Entry>>.Empty, [], [], [], 0);
+        [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, ImmutableList<Entry>>.Empty, [], [], [], new(0, 0, 0));
 
     public HeatLog With(Entry entry)
     {
@@ -31,7 +37,9 @@ internal sealed record HeatLog(
 
         return entry.Fact switch
         {
-            HeatFact.HeatCalled or HeatFact.CallReplaced => next with { CalledAt = entry.Sequence },
+            HeatFact.HeatCalled or HeatFact.CallReplaced => next with { Bounds = Bounds with { Call = entry.Sequence, Ready = entry.Sequence } },
+            HeatFact.StartRecalled => next with { Bounds = Bounds with { Start = entry.Sequence } },
+            HeatFact.CallReturned => next with { Bounds = Bounds with { Start = entry.Sequence, Ready = entry.Sequence } },
             HeatFact.LanesOverridden overridden => next with { Overrides = Overrides.Add((entry.Sequence, overridden.Lanes)) },
             HeatFact.Admitted admitted => next with { Admitted = Admitted.Add(admitted.Target) },
             HeatFact.Voided => next.WithVoids(next.StandingVoids()),

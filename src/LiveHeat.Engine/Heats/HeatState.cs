@@ -95,13 +95,15 @@ public sealed partial record HeatState
         }
 
         var signs = entry.Fact is HeatFact.Certified;
-        var told = (entry.Fact is HeatFact.Desk desk ? ApplyDesk(desk, entry) : this) with
+        var told = entry.Fact is HeatFact.Desk desk ? ApplyDesk(desk, entry) : this;
+        return (told with
         {
             Head = entry.Sequence,
             SignedHead = signs ? SignedHead : entry.Sequence,
+            // One signature alone lapses with the next fact: the other would have to name the same head and no longer can.
+            Signatures = signs || told.Told == Phase.Certified ? told.Signatures : [],
             Log = Log.With(entry),
-        };
-        return told.Refold(entry.Fact);
+        }).Refold(entry.Fact);
     }
 
     /// <inheritdoc/>
@@ -125,7 +127,7 @@ public sealed partial record HeatState
         var lane = fact is HeatFact.About about ? Log.ById.GetValueOrDefault(about.Target)?.Fact.AboutLane() : fact.AboutLane();
         return fact switch
         {
-            HeatFact.ReasonGiven or HeatFact.HeatEnded or HeatFact.Certified => this,
+            HeatFact.ReasonGiven or HeatFact.Certified => this,
             _ when lane is { } only && Find(only) is not null => this with { Lanes = Lanes.Select(state => state.Lane == only ? Fold(state.Entry) : state).ToItems() },
             HeatFact.Floor => this,
             _ => this with { Lanes = Snapshot.Lanes.OrderBy(entry => entry.Lane).Select(Fold).ToItems() },
@@ -134,7 +136,7 @@ public sealed partial record HeatState
 
     private LaneState Fold(LaneEntry entry) => LaneFold.Play(
         new LaneContext(
-            Snapshot!, Log.CalledAt, Clock, Seats.Where(seat => seat.Lane == entry.Lane).ToItems(),
+            Snapshot!, Log.Bounds, Clock, Seats.Where(seat => seat.Lane == entry.Lane).ToItems(),
             Log.Overrides.Where(pair => pair.Lanes.Contains(entry.Lane)).Select(pair => pair.Sequence).ToItems(),
             Log.Voided, Log.Admitted, Freeze?.Head),
         entry,

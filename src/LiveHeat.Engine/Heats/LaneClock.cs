@@ -21,7 +21,7 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
                 case HeatFact.LaneResumed resumed when open is not null:
                     var hold = new Standstill(open.Instant, resumed.Instant);
                     holds.Add(hold);
-                    movedMs += open.MovesCap ? WorkingMs(heat, hold) : 0;
+                    movedMs += MovesCap(open, heat, capMs + movedMs) ? WorkingMs(heat, hold) : 0;
                     open = null;
                     break;
                 case HeatFact.TimeAdjusted { MovesCap: true } adjusted:
@@ -35,8 +35,11 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
             holds.Add(new Standstill(open.Instant, null));
         }
 
-        return new LaneClock(heat, holds.ToItems(), capMs, movedMs, open is { MovesCap: true });
+        return new LaneClock(heat, holds.ToItems(), capMs, movedMs, open is not null && MovesCap(open, heat, capMs + movedMs));
     }
+
+    /// <summary>A hold after the lane's cap gives nobody more time.</summary>
+    private static bool MovesCap(HeatFact.LaneHeld held, HeatClock heat, long capMs) => held.MovesCap && heat.HeatMs(held.Instant) <= capMs;
 
     /// <summary>Lane time of an instant; null when no start is in force.</summary>
     public long? LaneMs(Instant instant) => Heat.HeatMs(instant) - HeldMs(instant);

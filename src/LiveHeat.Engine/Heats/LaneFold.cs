@@ -4,7 +4,7 @@ namespace LiveHeat.Engine.Heats;
 
 /// <summary>What the rest of the heat tells a lane's fold.</summary>
 /// <param name="Snapshot">The heat as called.</param>
-/// <param name="CalledAt">Sequence of the call in force: readiness before it does not count.</param>
+/// <param name="Bounds">From where on calls, readiness and rulings count.</param>
 /// <param name="Clock">The start in force and the halts.</param>
 /// <param name="Seats">The lane's seats.</param>
 /// <param name="Overrides">Sequences of overrides that name the lane.</param>
@@ -12,7 +12,7 @@ namespace LiveHeat.Engine.Heats;
 /// <param name="Admitted">Held taps that count after all.</param>
 /// <param name="FrozenHead">The sequence that the freeze in force closes; null when not frozen.</param>
 public sealed record LaneContext(
-    HeatSnapshot Snapshot, long CalledAt, HeatClock Clock, Items<Seat> Seats, Items<long> Overrides,
+    HeatSnapshot Snapshot, HeatBounds Bounds, HeatClock Clock, Items<Seat> Seats, Items<long> Overrides,
     IReadOnlySet<FactId> Voided, IReadOnlySet<FactId> Admitted, long? FrozenHead);
 
 /// <summary>Folds the facts of one lane: a pure function of the set of taps and the list of rulings.</summary>
@@ -24,11 +24,11 @@ public static class LaneFold
     /// <param name="facts">All ledger entries about the lane, in ledger order.</param>
     public static LaneState Play(LaneContext context, LaneEntry entry, IReadOnlyList<Entry> facts)
     {
-        var rulings = facts.Where(fact => fact.Fact is HeatFact.LaneDesk && !context.Voided.Contains(fact.Fact.Id))
-            .Select(fact => fact.Fact).ToList();
-        var plans = LanePlans.Read(context.Snapshot.Workout, entry, rulings);
+        var inForce = facts.Where(fact => fact.Fact is HeatFact.LaneDesk && InForce(fact, context.Bounds)).Select(fact => fact.Fact).ToList();
+        var plans = LanePlans.Read(context.Snapshot.Workout, entry, inForce, context.Voided);
+        var rulings = inForce.Where(ruling => !context.Voided.Contains(ruling.Id)).ToList();
         var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
-        var taps = TapOrder.Arrange(facts.Where(fact => fact.Fact is HeatFact.Floor or HeatFact.FactAdded));
+        var taps = TapOrder.Arrange(facts.Where(fact => IsTap(fact.Fact) && !Voided(fact.Fact, context.Voided)));
         var standing = new TapStanding(context, plans, taps);
         var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting);
         Walk(walk, taps, standing, rulings);
@@ -38,8 +38,8 @@ public static class LaneFold
         return walk.Result(entry, plans.Newest, standing) with
         {
             Seat = seat,
-            Ready = seat is not null && facts.Any(fact => fact.Fact is HeatFact.LaneReady ready && ready.Seat == seat.Id && fact.Sequence > context.CalledAt)
-                || context.Overrides.Any(sequence => sequence > context.CalledAt),
+            Ready = seat is not null && facts.Any(fact => fact.Fact is HeatFact.LaneReady ready && ready.Seat == seat.Id && fact.Sequence > context.Bounds.Ready)
+                || context.Overrides.Any(sequence => sequence > context.Bounds.Ready),
             Withdrawn = rulings.OfType<HeatFact.LaneWithdrawn>().Any(),
             HeldSince = clock.Holds.Count > 0 && clock.Holds[^1].Until is null ? clock.Holds[^1].From : null,
             HeldMs = clock.Holds.Where(hold => hold.Until is not null).Sum(hold => HeldBy(clock, hold)),
@@ -52,12 +52,25 @@ public static class LaneFold
         };
     }
 
+    private static bool InForce(Entry ruling, HeatBounds bounds) => ruling.Fact switch
+    {
+        HeatFact.LineUpChanged or HeatFact.VariantTaken or HeatFact.LaneWithdrawn => ruling.Sequence > bounds.Call,
+        HeatFact.SentBack or HeatFact.RepsOwed or HeatFact.LaneHeld or HeatFact.LaneResumed => ruling.Sequence > bounds.Start,
+        _ => true,
+    };
+
+    private static bool IsTap(HeatFact fact) => fact is HeatFact.Floor or HeatFact.FactAdded;
+
+    /// <summary>A fact that was added is found by its tap's id too.</summary>
+    private static bool Voided(HeatFact fact, IReadOnlySet<FactId> voided) =>
+        voided.Contains(fact.Id) || (fact is HeatFact.FactAdded added && voided.Contains(added.Tap.Id));
+
     private static long HeldBy(LaneClock clock, Standstill hold) =>
         (clock with { Holds = [hold] }).HeldMs(hold.Until ?? hold.From);
 
     private static void Walk(LaneWalk walk, List<PlacedTap> taps, TapStanding standing, List<HeatFact> rulings)
     {
-        var backs = new Queue<HeatFact>(rulings.Where(ruling => ruling is HeatFact.SentBack or HeatFact.RepsOwed).OrderBy(ruling => ruling.Instant));
+        var backs = new Queue<HeatFact>(rulings.Where(ruling => ruling is HeatFact.SentBack or HeatFact.RepsOwed));
         foreach (var tap in taps)
         {
             while (backs.TryPeek(out var ruling) && ruling.Instant < tap.At)

@@ -4,7 +4,7 @@ using LiveHeat.Engine.Workouts;
 namespace LiveHeat.Engine.Heats;
 
 /// <summary>One version of a lane's plan.</summary>
-/// <param name="Version">From 1.</param>
+/// <param name="Version">1 as called; each ruling that changes the plan takes the next number for ever, also one that is voided.</param>
 /// <param name="Plan">What is to be done.</param>
 /// <param name="FromStep">The first step that differs from the version before.</param>
 /// <param name="From">The ruling's instant; the beginning of time for version 1.</param>
@@ -17,12 +17,21 @@ public sealed record LanePlans(Items<PlanVersion> Versions)
     public PlanVersion Newest => Versions[^1];
 
     /// <summary>Compiles the lane as called, then applies each ruling that changes the plan. A ruling that cannot be changes nothing.</summary>
-    public static LanePlans Read(Workout workout, LaneEntry entry, IEnumerable<HeatFact> rulings)
+    /// <param name="workout">The heat's workout.</param>
+    /// <param name="entry">Who stands on the lane.</param>
+    /// <param name="rulings">The lane's rulings since the call in ledger order, voided ones too.</param>
+    /// <param name="voided">What does not count.</param>
+    public static LanePlans Read(Workout workout, LaneEntry entry, IEnumerable<HeatFact> rulings, IReadOnlySet<FactId> voided)
     {
         var team = entry.LineUp();
         var versions = new List<PlanVersion> { new(1, Compile(workout, team), 1, new Instant(long.MinValue)) };
-        foreach (var ruling in rulings)
+        foreach (var (ruling, i) in rulings.Where(ruling => ruling is HeatFact.LineUpChanged or HeatFact.VariantTaken).Select((ruling, i) => (ruling, i)))
         {
+            if (voided.Contains(ruling.Id))
+            {
+                continue;
+            }
+
             var plan = versions[^1].Plan;
             var (step, next) = ruling switch
             {
@@ -32,7 +41,7 @@ public sealed record LanePlans(Items<PlanVersion> Versions)
             };
             if (next is Compiled.Plan(var changedPlan))
             {
-                versions.Add(new PlanVersion(versions.Count + 1, changedPlan, step, ruling.Instant));
+                versions.Add(new PlanVersion(i + 2, changedPlan, step, ruling.Instant));
             }
         }
 
@@ -48,11 +57,11 @@ public sealed record LanePlans(Items<PlanVersion> Versions)
 
     /// <summary>Whether a tap made on an older version still means the same step.</summary>
     public bool StillMeans(int version, int step, Instant at) =>
-        Versions.Skip(Math.Max(0, version)).All(newer => step < newer.FromStep || at < newer.From || SameStep(version, newer, step));
+        Versions.Where(newer => newer.Version > version).All(newer => step < newer.FromStep || at < newer.From || SameStep(version, newer, step));
 
     private bool SameStep(int version, PlanVersion newer, int step)
     {
-        var before = version >= 1 && version <= Versions.Count ? Versions[version - 1].Plan.Find(step) : null;
+        var before = Versions.FirstOrDefault(older => older.Version == version)?.Plan.Find(step);
         var after = newer.Plan.Find(step);
         return before is not null && after is not null && before.Kind == after.Kind && before.Movement == after.Movement && before.Quantity == after.Quantity;
     }

@@ -76,7 +76,7 @@ public sealed record LaneState
     public Split? Finish { get; init; }
 
     /// <summary>All steps are done in time.</summary>
-    public bool Finished => DoneSteps == Plan.LastStep;
+    public bool Finished => Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
 
     /// <summary>The team stopped for good, and when (lane time).</summary>
     public StopReason? Stopped { get; init; }

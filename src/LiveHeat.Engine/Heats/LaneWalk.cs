@@ -9,7 +9,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
     private readonly Dictionary<int, int> counts = [];
-    private readonly Dictionary<int, Split> witnessed = [];
+    private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly SortedDictionary<int, decimal> values = [];
     private readonly List<Split> timed = [];
@@ -38,10 +38,10 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 readBack = new ReadBack(read.Agreed, read.Name);
                 break;
             case HeatFact.FinishTimed:
-                timed.Add(SplitOf(placed));
+                timed.AddRange(SplitOf(placed) is { } finish ? [finish] : []);
                 break;
             case HeatFact.Done done when duty == Duty.Witness:
-                witnessed[done.Step] = SplitOf(placed);
+                witnessed.AddRange(done.TimeKnown && SplitOf(placed) is { } seen ? [(done.Step, seen)] : []);
                 break;
             case HeatFact.Undone:
                 break;
@@ -70,8 +70,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     {
         Compare(standing);
         var open = plan.Find(scored + 1);
-        var atCapCount = atCap is { } cap && cap.Step == scored + 1 ? cap.Count : (int?)null;
-        var shown = atCapCount ?? (counting == Counting.Reps ? counts.GetValueOrDefault(scored + 1) : 0);
+        var shown = atCap is { } cap && cap.Step == scored + 1 ? cap.Count : Counted();
         var owing = owed.Where(debt => debt.OpenThen == scored + 1).ToList();
         return new LaneState
         {
@@ -136,7 +135,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             return;
         }
 
-        if (done.TimeKnown && LaneMs(placed) < EarliestMs(done.Step))
+        var split = done.TimeKnown ? SplitOf(placed) : null;
+        if (split is { } known && known.LaneMs < EarliestMs(done.Step))
         {
             standing.Flag(done.Id, FactFlags.Implausible);
         }
@@ -148,8 +148,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         }
 
         scored = done.Step;
-        splits[done.Step - 1] = done.TimeKnown ? SplitOf(placed) : null;
-        reachedMs = LaneMs(placed);
+        splits[done.Step - 1] = split;
+        reachedMs = Math.Max(0, LaneMs(placed));
         if (done is HeatFact.ValueEntered value)
         {
             values[done.Step] = value.Value;
@@ -163,13 +163,17 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             return;
         }
 
-        // A count says nothing of the steps before it: it waits until its own step is the open one.
+        // A count says nothing of the steps before it: it waits until its own step is the open one. One that adds no worth makes nobody later.
+        var worth = Partial(plan.Find(scored + 1), Counted());
         counts[reached.Step] = reached.Count;
-        if (reached.Step == scored + 1)
+        if (Partial(plan.Find(scored + 1), Counted()) != worth)
         {
-            reachedMs = LaneMs(placed);
+            reachedMs = Math.Max(0, LaneMs(placed));
         }
     }
+
+    /// <summary>What has been counted of the open set; nothing in a heat that counts sets only.</summary>
+    private int Counted() => counting == Counting.Reps ? counts.GetValueOrDefault(scored + 1) : 0;
 
     /// <summary>After the cap or after the team stopped nothing scores any more.</summary>
     private bool Closed(FactId fact, PlacedTap placed, TapStanding standing)
@@ -234,5 +238,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
     private long LaneMs(PlacedTap placed) => clock.LaneMs(placed.At) ?? 0;
 
-    private Split SplitOf(PlacedTap placed) => new(LaneMs(placed), placed.Tap.UncertaintyMs, placed.Tap.Id);
+    /// <summary>Null for what was admitted although it lies before GO: it happened, but when in this start nobody knows.</summary>
+    private Split? SplitOf(PlacedTap placed) =>
+        LaneMs(placed) is >= 0 and var laneMs ? new Split(laneMs, placed.Tap.UncertaintyMs, placed.Tap.Id) : null;
 }

@@ -22,17 +22,17 @@ public sealed class TapStanding
             Flag(tap.Tap.Id, Hold(tap));
         }
 
-        undone = [.. taps.Where(tap => tap.Tap is HeatFact.Undone && Counts(tap.Tap.Id)).Select(tap => ((HeatFact.Undone)tap.Tap).Target)];
-        undone.ExceptWith(taps.Where(tap => tap.Tap is HeatFact.Undone).Select(tap => tap.Tap.Id));
+        var undos = taps.Where(tap => tap.Tap is HeatFact.Undone && Counts(tap.Tap.Id)).ToLookup(tap => ((HeatFact.Undone)tap.Tap).Target);
+        undone = [.. taps.Where(tap => tap.Tap is not HeatFact.Undone && undos[tap.Tap.Id].Any(undo => MayUndo(undo, tap))).Select(tap => tap.Tap.Id)];
     }
 
     /// <summary>Facts with flags, in a stable order.</summary>
     public Items<FlaggedFact> Flagged() =>
-        flags.Where(pair => pair.Value != FactFlags.None && !context.Voided.Contains(pair.Key) && !undone.Contains(pair.Key))
+        flags.Where(pair => !undone.Contains(pair.Key))
             .OrderBy(pair => pair.Key).Select(pair => new FlaggedFact(pair.Key, pair.Value)).ToItems();
 
-    /// <summary>Whether the tap plays a part: not voided, not undone, not held.</summary>
-    internal bool Stands(PlacedTap tap) => Counts(tap.Tap.Id) && !undone.Contains(tap.Tap.Id) && !Voided(tap);
+    /// <summary>Whether the tap plays a part: not undone, not held.</summary>
+    internal bool Stands(PlacedTap tap) => Counts(tap.Tap.Id) && !undone.Contains(tap.Tap.Id);
 
     /// <summary>What the lane's seat makes of the tap.</summary>
     internal Duty DutyOf(PlacedTap tap) =>
@@ -46,9 +46,10 @@ public sealed class TapStanding
         }
     }
 
-    private bool Counts(FactId fact) => !flags.GetValueOrDefault(fact).HasFlag(FactFlags.Quarantined) && !context.Voided.Contains(fact);
+    /// <summary>The lane's judge takes back any tap of the lane, also one of the phone before; a witness or timekeeper only their own.</summary>
+    private bool MayUndo(PlacedTap undo, PlacedTap target) => DutyOf(undo) == Duty.Primary || undo.Entry.Sender == target.Entry.Sender;
 
-    private bool Voided(PlacedTap tap) => context.Voided.Contains(tap.Entry.Fact.Id);
+    private bool Counts(FactId fact) => !flags.GetValueOrDefault(fact).HasFlag(FactFlags.Quarantined);
 
     private Seat? SeatOf(PlacedTap tap) => context.Seats.FirstOrDefault(seat =>
         seat.Id == tap.Tap.Seat && seat.SignIn == tap.Entry.Sender && seat.Covers(tap.At, tap.Tap.UncertaintyMs));
@@ -109,12 +110,13 @@ public sealed class TapStanding
         return plans.StillMeans(at.Plan, at.Step, tap.At) ? FactFlags.OldPlan : FactFlags.OldPlan | FactFlags.Quarantined;
     }
 
-    private static bool Fits(HeatFact.AtStep tap, Workouts.Step step) => tap switch
+    private bool Fits(HeatFact.AtStep tap, Workouts.Step step) => tap switch
     {
         HeatFact.TagMade or HeatFact.TagFault => step.Kind == Workouts.StepKind.Tag,
         HeatFact.ValueEntered => step.Kind == Workouts.StepKind.Value,
         HeatFact.CountReached count => step.Kind == Workouts.StepKind.Set && count.Count >= 0 && count.Count <= step.Quantity,
         HeatFact.RepsAtCap count => count.Count >= 0 && count.Count <= step.Quantity,
+        HeatFact.AthleteWorking working => working.Athlete >= 1 && working.Athlete <= plans.Newest.Plan.Athletes.Count,
         _ => true,
     };
 

@@ -1,6 +1,6 @@
 namespace LiveHeat.Engine.Workouts;
 
-/// <summary>Changes the rest of a plan from a step on: others work, or another prescription is taken.</summary>
+/// <summary>Changes the rest of a plan from a step on: others work, or another prescription is taken. What was changed before stays changed.</summary>
 public static class PlanSplice
 {
     /// <summary>The plan with another line-up from a step on.</summary>
@@ -16,33 +16,30 @@ public static class PlanSplice
             return No("athletes", $"The new line-up has {names.Count} names; the team started with {team.Athletes.Count}. Name as many.");
         }
 
-        if (PlanCompiler.Compile(workout, team with { Athletes = names, Division = plan.Division }) is not Compiled.Plan(var renamed))
+        if (PlanCompiler.Compile(workout, team with { Athletes = names, Division = plan.PrescribedBy }) is not Compiled.Plan(var renamed))
         {
             return No("athletes", "The new line-up does not fit the workout.");
         }
 
-        var all = plan.Athletes.Concat(names.Where(name => !plan.Athletes.Contains(name))).Distinct().ToItems();
-        int NumberOf(int inNames) => inNames == 0 ? 0 : all.ToList().IndexOf(names[inNames - 1]) + 1;
-        var rest = renamed.Steps.Select(step => step with { Athlete = NumberOf(step.Athlete), To = NumberOf(step.To) });
-        return Join(plan, fromStep, rest.ToItems(), plan.Group, plan.CapMs, all);
+        return Join(plan, fromStep, renamed, plan.Group);
     }
 
     /// <summary>The plan with another division's prescription from a step on. It can no longer be compared with others.</summary>
     public static Compiled Variant(RelayPlan plan, int fromStep, string prescription, Workout workout, LineUp team)
     {
-        if (PlanCompiler.Compile(workout, team with { Division = prescription }) is not Compiled.Plan(var other))
+        if (PlanCompiler.Compile(workout, team with { Athletes = plan.TeamOrder, Division = prescription }) is not Compiled.Plan(var other))
         {
             return No("prescription", $"The workout has no prescription called {prescription}.");
         }
 
-        return Join(plan, fromStep, other.Steps, $"{plan.Division}+{prescription}@{fromStep}", plan.CapMs, plan.Athletes);
+        return Join(plan, fromStep, other, $"{plan.Group}+{prescription}@{fromStep}");
     }
 
-    private static Compiled Join(RelayPlan plan, int fromStep, Items<Step> rest, string group, int capMs, Items<string> athletes)
+    private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group)
     {
-        if (rest.Count != plan.LastStep)
+        if (rest.LastStep != plan.LastStep)
         {
-            return No("fromStep", $"The rest has {rest.Count} steps where the plan has {plan.LastStep}: they cannot be joined.");
+            return No("fromStep", $"The rest has {rest.LastStep} steps where the plan has {plan.LastStep}: they cannot be joined.");
         }
 
         if (fromStep < 1 || fromStep > plan.LastStep)
@@ -50,8 +47,35 @@ public static class PlanSplice
             return No("fromStep", $"The plan has no step {fromStep}. It has 1 to {plan.LastStep}.");
         }
 
-        var steps = plan.Steps.Take(fromStep - 1).Concat(rest.Skip(fromStep - 1)).ToItems();
-        return new Compiled.Plan(new RelayPlan(group, plan.Division, plan.DivisionName, capMs, athletes, [new Track(steps)]));
+        var (all, numbers) = Renumber(plan.Athletes, rest.Athletes);
+        var steps = plan.Steps.Take(fromStep - 1)
+            .Concat(rest.Steps.Skip(fromStep - 1).Select(step => step with { Athlete = numbers[step.Athlete], To = numbers[step.To] })).ToItems();
+        return new Compiled.Plan(new RelayPlan(group, plan.Division, plan.DivisionName, plan.CapMs, all, [new Track(steps)])
+        {
+            TeamOrder = rest.Athletes,
+            PrescribedBy = rest.PrescribedBy,
+        });
+    }
+
+    /// <summary>Everybody keeps the number they had; who is new comes behind. Two of one name stay two.</summary>
+    /// <returns>All names, and the number of each place in the new order; 0 stays 0, the team as one.</returns>
+    private static (Items<string> All, int[] Numbers) Renumber(Items<string> before, Items<string> now)
+    {
+        var all = before.ToList();
+        var numbers = new int[now.Count + 1];
+        for (var place = 1; place <= now.Count; place++)
+        {
+            var known = Enumerable.Range(1, all.Count).FirstOrDefault(number => all[number - 1] == now[place - 1] && !numbers.Contains(number));
+            if (known == 0)
+            {
+                all.Add(now[place - 1]);
+                known = all.Count;
+            }
+
+            numbers[place] = known;
+        }
+
+        return (all.ToItems(), numbers);
     }
 
     private static Compiled.Impossible No(string field, string message) => new([new FieldError(field, message)]);

@@ -49,6 +49,12 @@ public sealed record Track(Items<Step> Steps);
 public sealed record RelayPlan(
     string Group, string Division, string DivisionName, int CapMs, Items<string> Athletes, Items<Track> Tracks)
 {
+    /// <summary>Names in the relay order in force: the line-up as it stood, or as it was changed last.</summary>
+    public Items<string> TeamOrder { get; init; } = Athletes;
+
+    /// <summary>The division whose prescription is in force: its own, or the variant taken last.</summary>
+    public string PrescribedBy { get; init; } = Division;
+
     /// <summary>The lane's steps: those of its only track.</summary>
     public Items<Step> Steps => Tracks[0].Steps;
 
