@@ -1,6 +1,65 @@
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Ledger.Registry;
+using LiveHeat.Server.Access;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
 namespace LiveHeat.Server.Setup;
 
+/// <summary>Setting up by hand. For the organiser; every write is safe to repeat.</summary>
 internal static class SetupEndpoints
 {
-    public static IEndpointRouteBuilder MapSetup(this IEndpointRouteBuilder app) => app;
+    /// <summary>Needs a <see cref="HeatRegistry"/> and <see cref="CalledHeats"/>.</summary>
+    public static IServiceCollection AddSetup(this IServiceCollection services)
+    {
+        services.TryAddSingleton<SetupReader>();
+        services.TryAddSingleton<SetupWriter>();
+        return services;
+    }
+
+    public static IEndpointRouteBuilder MapSetup(this IEndpointRouteBuilder app)
+    {
+        var setup = app.MapGroup("/api/setup").WhoMay(Role.Organiser);
+        setup.MapGet("", async (SetupReader reader, CancellationToken cancellation) => Results.Json(await reader.All(cancellation), WireJson.Options))
+            .Produces<SetupAll>().WithName("Setup").WithSummary("Everything set up.");
+        setup.MapPut("competition", (Body<CompetitionSetup> body, SetupWriter writer, CancellationToken cancellation) => Answer(writer.Put(body.Value, cancellation)))
+            .Produces<CompetitionSetup>().ProducesProblem(400).WithName("PutCompetition");
+        setup.MapPut("divisions/{id}", (string id, Body<DivisionSetup> body, SetupWriter writer, CancellationToken cancellation) =>
+                Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
+            .Produces<DivisionSetup>().ProducesProblem(400).WithName("PutDivision");
+        setup.MapPut("workouts/{id}", (string id, Body<Workout> body, SetupWriter writer, CancellationToken cancellation) =>
+                Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
+            .Produces<Workout>().ProducesProblem(400).WithName("PutWorkout");
+        setup.MapPut("teams/{id}", (string id, Body<TeamSetup> body, SetupWriter writer, CancellationToken cancellation) =>
+                Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
+            .Produces<TeamSetup>().ProducesProblem(400).WithName("PutTeam");
+        setup.MapPut("heats/{id}", (string id, Body<HeatSetup> body, SetupWriter writer, CancellationToken cancellation) =>
+                Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
+            .Produces<HeatSetup>().ProducesProblem(400).WithName("PutHeat");
+        MapDelete(setup, "divisions", SetupKind.Division, "DeleteDivision");
+        MapDelete(setup, "workouts", SetupKind.Workout, "DeleteWorkout");
+        MapDelete(setup, "teams", SetupKind.Team, "DeleteTeam");
+        MapDelete(setup, "heats", SetupKind.Heat, "DeleteHeat");
+        return app;
+    }
+
+    private static void MapDelete(IEndpointRouteBuilder setup, string folder, string kind, string name) =>
+        setup.MapDelete($"{folder}/{{id}}", (string id, SetupWriter writer, CancellationToken cancellation) => Answer(writer.Delete(kind, id, cancellation)))
+            .Produces(StatusCodes.Status204NoContent).ProducesProblem(409).WithName(name);
+
+    /// <summary>The address and the document must name the same thing.</summary>
+    private static Task<IResult>? Same(string inAddress, string? inBody) => inAddress == inBody
+        ? null
+        : Task.FromResult(Problems.BadSetup([new("id", $"The address says {SetupText.Quoted(inAddress)} and the document {SetupText.Quoted(inBody)}. They must be the same.")]));
+
+    private static async Task<IResult> Answer(Task<SetupChange> change) => await change switch
+    {
+        SetupChange.Done { Document: null } => Results.NoContent(),
+        SetupChange.Done { Document: { } document } => Results.Json(document, WireJson.Options),
+        SetupChange.Refused { Errors: var errors } => Problems.BadSetup(errors),
+        SetupChange.InUse { Why: var why } => Problems.Of(StatusCodes.Status409Conflict, "in-use", why),
+        _ => throw new InvalidOperationException("No such outcome."),
+    };
 }

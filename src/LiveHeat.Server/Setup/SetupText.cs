@@ -1,0 +1,70 @@
+using System.Text.RegularExpressions;
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Server.Access;
+
+namespace LiveHeat.Server.Setup;
+
+/// <summary>The ids, names and other text of the setup. A field that was left out of the JSON is null here, whatever its type says.</summary>
+internal static partial class SetupText
+{
+    private const int MostInText = 2000;
+
+    public static IEnumerable<FieldError> Id(string field, string? id)
+    {
+        if (id is null || !IdForm().IsMatch(id))
+        {
+            yield return new(field, $"{Quoted(id)} is no id. An id has 1 to 40 small letters a to z, digits and hyphens.");
+        }
+    }
+
+    /// <param name="what">Begins the sentence: "The team's name".</param>
+    public static IEnumerable<FieldError> Name(string field, string what, string? name)
+    {
+        if (PlainText.Wrong(what, name) is { } wrong)
+        {
+            yield return new(field, wrong);
+        }
+    }
+
+    /// <summary>Text that may be empty and may have line breaks, but must be there.</summary>
+    public static IEnumerable<FieldError> Text(string field, string what, string? text)
+    {
+        if (text is null)
+        {
+            yield return new(field, $"{what} is missing. It may be empty.");
+        }
+        else if (text.Length > MostInText)
+        {
+            yield return new(field, $"{what} has {text.Length} characters. Write at most {MostInText}.");
+        }
+        else if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))
+        {
+            yield return new(field, $"{what} has a control character in it. Write it again by hand.");
+        }
+    }
+
+    /// <summary>For a sentence about something that may be missing or very long.</summary>
+    public static string Quoted(string? text) => text is null ? "(nothing)" : text.Length > 60 ? $"\"{text[..60]}…\"" : $"\"{text}\"";
+
+    public static CompetitionSetup Tidy(this CompetitionSetup competition) => competition with { Name = competition.Name?.Trim()! };
+
+    public static DivisionSetup Tidy(this DivisionSetup division) => division with { Name = division.Name?.Trim()! };
+
+    public static TeamSetup Tidy(this TeamSetup team) => team with { Name = team.Name?.Trim()!, Athletes = team.Athletes.Select(athlete => athlete.Trim()).ToItems() };
+
+    public static HeatSetup Tidy(this HeatSetup heat) => heat with { Title = heat.Title?.Trim()!, Lanes = heat.Lanes.OrderBy(lane => lane.Lane).ToItems() };
+
+    public static Workout Tidy(this Workout workout) => workout with
+    {
+        Name = workout.Name?.Trim()!,
+        Movements = workout.Movements.Select(movement => movement with
+        {
+            Name = movement.Name?.Trim()!, Standard = movement.Standard?.Trim()!, Faults = movement.Faults.Select(fault => fault.Trim()).ToItems(),
+        }).ToItems(),
+    };
+
+    [GeneratedRegex("^[a-z0-9-]{1,40}\\z", RegexOptions.CultureInvariant)]
+    private static partial Regex IdForm();
+}

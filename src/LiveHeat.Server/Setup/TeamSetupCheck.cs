@@ -1,0 +1,36 @@
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Server.Setup;
+
+/// <summary>Finds what cannot be in a team, by itself and in the heats it stands in.</summary>
+internal static class TeamSetupCheck
+{
+    /// <param name="team">Tidy.</param>
+    /// <param name="all">All else; without the heats that a change no longer touches.</param>
+    public static IEnumerable<FieldError> Errors(TeamSetup team, SetupAll all)
+    {
+        var known = all.Divisions.Any(division => division.Id == team.Division);
+        var alone = SetupText.Name("name", "The team's name", team.Name)
+            .Concat(known ? [] : [new("division", $"There is no division {SetupText.Quoted(team.Division)}. Choose one of the competition's divisions, or make it first.")])
+            .Concat(team.Athletes.SelectMany((athlete, i) =>
+                string.IsNullOrWhiteSpace(athlete) ? [] : SetupText.Name($"athletes[{i}]", $"The name of athlete {i + 1}", athlete)))
+            .Concat(LineUpCheck.Errors(team.LineUp(), AsksNothing(team)))
+            .ToList();
+        return alone.Count > 0 ? alone : InHeats(team, all);
+    }
+
+    public static LineUp LineUp(this TeamSetup team) => new(team.Id, team.Name, team.Division, team.Athletes);
+
+    private static IEnumerable<FieldError> InHeats(TeamSetup team, SetupAll all) =>
+        from heat in all.Heats
+        from lane in heat.Lanes
+        where lane.Team == team.Id
+        from workout in all.Workouts.Where(workout => workout.Id == heat.Workout)
+        from error in LineUpCheck.Errors(team.LineUp(), workout)
+        select error with { Message = $"{heat.Title}, lane {lane.Lane}: {error.Message}" };
+
+    /// <summary>A workout that any team of this division could do, to check the team alone.</summary>
+    private static Workout AsksNothing(TeamSetup team) =>
+        new("", "", new RelayOrder.Together(), Counting.Sets, 1, FinishKind.None, [], [new Prescription(team.Division, "", 1, 0, [], [], [])]);
+}

@@ -1,0 +1,84 @@
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Server.Setup;
+
+/// <summary>Finds what cannot be in a workout, by itself and for the teams that stand in its heats.</summary>
+internal static class WorkoutSetupCheck
+{
+    private const int MostWorth = 100_000;
+
+    /// <param name="workout">Tidy.</param>
+    /// <param name="all">All else; without the heats that a change no longer touches.</param>
+    public static IEnumerable<FieldError> Errors(Workout workout, SetupAll all)
+    {
+        // The engine's check needs every field to be there.
+        var text = Text(workout).ToList();
+        if (text.Count > 0)
+        {
+            return text;
+        }
+
+        var alone = Divisions(workout, all).Concat(Worths(workout)).Concat(WorkoutCheck.Errors(workout)).ToList();
+        return alone.Count > 0 ? alone : InHeats(workout, all);
+    }
+
+    private static IEnumerable<FieldError> Text(Workout workout)
+    {
+        var errors = SetupText.Name("name", "The workout's name", workout.Name);
+        if (workout.Order is null)
+        {
+            errors = errors.Append(new("order", "Nobody says who does what. Choose a relay order."));
+        }
+
+        foreach (var (movement, i) in workout.Movements.Select((movement, i) => (movement, i)))
+        {
+            var at = $"movements[{i}]";
+            errors = errors.Concat(SetupText.Id($"{at}.id", movement.Id))
+                .Concat(SetupText.Name($"{at}.name", "The movement's name", movement.Name))
+                .Concat(SetupText.Text($"{at}.standard", $"The standard of {SetupText.Quoted(movement.Name)}", movement.Standard))
+                .Concat(movement.Faults.SelectMany((fault, n) => SetupText.Name($"{at}.faults[{n}]", "A fault", fault)));
+        }
+
+        return errors.Concat(Sets(workout).SelectMany(one =>
+            (one.Set.Movement is null ? [new FieldError($"{one.At}.movement", "It does not say which movement.")] : Enumerable.Empty<FieldError>())
+                .Concat(one.Set.Load is null ? [] : SetupText.Name($"{one.At}.load", "The load", one.Set.Load))));
+    }
+
+    private static IEnumerable<FieldError> Divisions(Workout workout, SetupAll all)
+    {
+        var seen = new HashSet<string>();
+        foreach (var (prescription, i) in workout.Prescriptions.Select((prescription, i) => (prescription, i)))
+        {
+            if (all.Divisions.All(division => division.Id != prescription.Division))
+            {
+                yield return new($"prescriptions[{i}].division", $"There is no division {SetupText.Quoted(prescription.Division)}. Choose one of the competition's divisions, or make it first.");
+            }
+            else if (!seen.Add(prescription.Division))
+            {
+                yield return new($"prescriptions[{i}].division", $"{prescription.DivisionName} has two prescriptions. Leave one.");
+            }
+        }
+    }
+
+    /// <summary>The score of a lane is a whole number of 32 bits.</summary>
+    private static IEnumerable<FieldError> Worths(Workout workout) =>
+        from one in Sets(workout)
+        where one.Set.Worth > MostWorth
+        select new FieldError($"{one.At}.worth", $"A set cannot be worth more than {MostWorth}.");
+
+    private static IEnumerable<FieldError> InHeats(Workout workout, SetupAll all) =>
+        from heat in all.Heats
+        where heat.Workout == workout.Id
+        from lane in heat.Lanes
+        from team in all.Teams.Where(team => team.Id == lane.Team)
+        from error in LineUpCheck.Errors(team.LineUp(), workout)
+        select new FieldError(error.Field == "division" ? "prescriptions" : error.Field, $"{heat.Title}, lane {lane.Lane}: {error.Message}");
+
+    private static IEnumerable<(PrescribedSet Set, string At)> Sets(Workout workout) =>
+        workout.Prescriptions.SelectMany((prescription, i) =>
+            At(prescription.Before, $"prescriptions[{i}].before").Concat(At(prescription.Round, $"prescriptions[{i}].round")).Concat(At(prescription.After, $"prescriptions[{i}].after")));
+
+    private static IEnumerable<(PrescribedSet Set, string At)> At(Items<PrescribedSet> sets, string list) => sets.Select((set, i) => (set, $"{list}[{i}]"));
+}
