@@ -1,0 +1,58 @@
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Engine.Heats;
+
+namespace LiveHeat.Rehearsal.Judging;
+
+/// <summary>What befalls a lane in one heat.</summary>
+/// <param name="Strength">The team's pace: 1 is as expected, more is slower.</param>
+/// <param name="NetworkLostAt">The step in which the phone loses its network; null: never.</param>
+/// <param name="CallsAt">The step in which the judge calls the head judge; null: never.</param>
+public sealed record LaneStory(double Strength, int? NetworkLostAt = null, int? CallsAt = null)
+{
+    /// <summary>How long a phone is without network.</summary>
+    public static readonly TimeSpan NetworkLostFor = TimeSpan.FromSeconds(40);
+
+    private const double StrengthSpread = 0.08;
+    private const double Strongest = 0.82;
+    private const double ShareOfCap = 0.93;
+    private const double TooSlow = 1.15;
+
+    /// <summary>The stories of a heat's lanes: one team does not make the cap, one phone loses its network, one judge calls the head judge.</summary>
+    /// <param name="sheet">The heat.</param>
+    /// <param name="seed">The same seed tells the same stories.</param>
+    /// <param name="spared">A lane that is to have no trouble of its own; null: none.</param>
+    public static IReadOnlyDictionary<LaneNumber, LaneStory> Of(Sheet sheet, int seed, LaneNumber? spared)
+    {
+        var random = Seeds.For(seed, sheet.Heat.Value, "stories");
+        var troubled = sheet.Lanes.Where(lane => lane.Lane != spared).ToArray();
+        random.Shuffle(troubled);
+        return sheet.Lanes.ToDictionary(lane => lane.Lane, lane =>
+        {
+            var capShare = lane.CapMs / (Pace.MeanTiring * lane.Steps.Sum(step => (double)step.ExpectedMs));
+            var usual = Math.Clamp(Math.Exp(StrengthSpread * random.NextNormal()), Strongest, Math.Max(Strongest, capShare * ShareOfCap));
+            return Array.IndexOf(troubled, lane) switch
+            {
+                0 => new LaneStory(capShare * TooSlow),
+                1 => new LaneStory(usual, NetworkLostAt: (lane.Steps.Count / 3) + 1),
+                2 => new LaneStory(usual, CallsAt: (lane.Steps.Count / 2) + 1),
+                _ => new LaneStory(usual),
+            };
+        });
+    }
+}
+
+/// <summary>Chance from a seed and what it is for, the same on every machine.</summary>
+internal static class Seeds
+{
+    public static Random For(int seed, params ReadOnlySpan<string> purpose)
+    {
+        // FNV-1a, 32 bits: string.GetHashCode differs from run to run.
+        var hash = 2166136261u ^ (uint)seed;
+        foreach (var c in string.Join('/', purpose!))
+        {
+            hash = (hash ^ c) * 16777619u;
+        }
+
+        return new Random((int)hash);
+    }
+}
