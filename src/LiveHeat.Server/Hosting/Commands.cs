@@ -27,6 +27,8 @@ internal static class Commands
         {
             case "serve":
                 return await Told(() => Serve.Run(rest));
+            case "demo":
+                return await Told(() => Demo.Run(rest));
             case "help":
                 Console.WriteLine(Help);
                 return 0;

@@ -11,6 +11,7 @@ using LiveHeat.Server.Phones;
 using LiveHeat.Server.Result;
 using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Connections;
 using Microsoft.AspNetCore.SignalR;
 using Serilog;
@@ -76,8 +77,10 @@ internal static class Hub
     private static void AddHeats(IServiceCollection services, ServeOptions options)
     {
         services.AddAccess();
+        services.AddSetup();
         services.AddOpenApi();
         services.AddRazorComponents();
+        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
         services.ConfigureHttpJsonOptions(json => WireJson.Apply(json.SerializerOptions));
         services.AddSignalR(hub =>
         {
