@@ -1,38 +1,26 @@
 // What must be right with this phone before a heat. Nothing here stops a judge; it says what is wrong and what to do.
 
-/** @typedef {{id: string, state: 'ok'|'warn'|'ask', values?: any}} Check  the words are in words.js: check.<id>.<state> */
-
 /** Asks the browser to keep our storage; it decides by itself and may say no. @returns {Promise<'safe'|'at-risk'>} */
-export async function askForStorage(durable) {
-  if (!durable) return 'at-risk';
+export async function askForStorage() {
   const { storage } = navigator;
-  if (!storage?.persist) return 'at-risk';
-  return await storage.persisted() || await storage.persist() ? 'safe' : 'at-risk';
+  return await storage?.persisted?.() || await storage?.persist?.() ? 'safe' : 'at-risk';
 }
 
-/** @returns {Promise<{percent: number, charging: boolean}|null>} null where the browser does not tell */
+/** @returns {Promise<{percent: number, charging: boolean}|undefined>} nothing where the browser does not tell */
 export async function battery() {
-  const found = await navigator.getBattery?.().catch(() => null);
-  return found ? { percent: Math.round(found.level * 100), charging: found.charging } : null;
+  const found = await navigator.getBattery?.().catch(() => undefined);
+  return found && { percent: Math.round(found.level * 100), charging: found.charging };
 }
 
-/**
- * @param {{durable: boolean, storage: 'safe'|'at-risk', online: boolean, clock: {word: string, ms: number|null}, soundHeard: boolean,
- *   wake: 'on'|'off'|'cannot', battery: {percent: number, charging: boolean}|null}} phone
- * @returns {Check[]}
- */
-export function checks(phone) {
-  const list = [
-    { id: 'storage', state: phone.durable ? phone.storage === 'safe' ? 'ok' : 'ask' : 'warn' },
-    { id: 'clock', state: phone.clock.word === 'good' ? 'ok' : phone.clock.word === 'fair' ? 'ask' : 'warn', values: { ms: phone.clock.ms ?? '?' } },
-    { id: 'network', state: phone.online ? 'ok' : 'warn' },
-    { id: 'sound', state: phone.soundHeard ? 'ok' : 'ask' },
-    { id: 'screen', state: phone.wake === 'on' ? 'ok' : phone.wake === 'off' ? 'ask' : 'warn' },
+/** @returns {{id: string, state: 'ok'|'ask'|'warn', values?: any}[]} said in words as check.<id>.<state> */
+export function checks({ durable, storage, online, clock, soundHeard, wake, battery: power }) {
+  return [
+    { id: 'storage', state: !durable ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
+    { id: 'clock', state: { good: 'ok', fair: 'ask' }[clock.word] ?? 'warn', values: clock },
+    { id: 'network', state: online ? 'ok' : 'warn' },
+    { id: 'sound', state: soundHeard ? 'ok' : 'ask' },
+    { id: 'screen', state: { on: 'ok', off: 'ask' }[wake] ?? 'warn' },
     { id: 'calls', state: 'ask' },
+    ...(power ? [{ id: 'battery', state: power.percent < 30 && !power.charging ? 'warn' : 'ok', values: power }] : []),
   ];
-  if (phone.battery) {
-    const low = phone.battery.percent < 30 && !phone.battery.charging;
-    list.push({ id: 'battery', state: low ? 'warn' : 'ok', values: { percent: phone.battery.percent } });
-  }
-  return /** @type {Check[]} */ (list);
 }

@@ -1,94 +1,75 @@
-// What this phone keeps: the outbox of taps, the heats it knows, and a few small things. IndexedDB; taps with strict durability,
-// so that a transaction's end means "on the disk", not "soon on the disk".
+// What this phone keeps: the outbox of taps, the heats it knows, a few small things. IndexedDB; taps with strict durability, so that a
+// transaction's end means "on the disk", not "soon on the disk".
 
-/**
- * @typedef {{order: number, heat: string, fact: any, state: 'waiting'|'safe'|'refused',
- *   sequence?: number, flags?: string[], code?: string, detail?: string, dismissed?: boolean}} Tap
- *   `order` is this phone's own numbering; the fact's id is in the fact
- * @typedef {{heat: string, sheet?: any, frame?: any, entries: any[], head: number}} KeptHeat
- */
+/** @typedef {{order: number, heat: string, fact: any, state: 'waiting'|'safe'|'refused', sequence?: number, flags?: string[],
+ *   code?: string, detail?: string, dismissed?: boolean}} Tap  `order` is this phone's own numbering; the fact carries its id */
 
-const VERSION = 1;
-const OPEN_MS = 3_000;               // some browsers never answer an open; then we go on in memory and say so
+const OPEN_MS = 3_000;               // some browsers never answer an open; then it is memory, and the checks say so
 
 /** 128 random bits as 22 characters of base64url. */
 export function randomId() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return btoa(String.fromCharCode(...bytes)).replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');
+  return btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(16)))).replace(/\+/g, '-').replace(/\//g, '_').slice(0, 22);
 }
 
-/** Opens the phone's database, or one in memory (`durable` false) where there is none to be had. */
 export async function openDatabase(name = 'pad') {
-  try {
-    return new Database(name, await open(name));
-  } catch {
-    return new MemoryDatabase();
-  }
+  try { return new Database(name, await open(name)); } catch { return new Memory(); }
 }
 
 function open(name) {
   return new Promise((resolve, reject) => {
-    setTimeout(() => reject(new Error('the database did not open')), OPEN_MS);
-    const request = indexedDB.open(name, VERSION);
+    setTimeout(reject, OPEN_MS);
+    const request = indexedDB.open(name, 1);
     request.onupgradeneeded = () => {
-      const kept = request.result.createObjectStore('kept');
-      kept.put({ id: randomId(), next: 1 }, 'outbox');
-      request.result.createObjectStore('heats', { keyPath: 'heat' });
-      request.result.createObjectStore('taps', { keyPath: 'order', autoIncrement: true });
+      const database = request.result;
+      database.createObjectStore('kept').put({ id: randomId(), next: 1 }, 'outbox');
+      database.createObjectStore('heats', { keyPath: 'heat' });
+      database.createObjectStore('taps', { keyPath: 'order', autoIncrement: true });
     };
     request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
+    request.onerror = reject;
   });
 }
 
 export class Database {
   durable = true;
 
-  constructor(name, connection) {
-    this.name = name;
-    this.connection = connection;
-  }
+  constructor(name, connection) { Object.assign(this, { name, connection }); }
 
-  /**
-   * Runs `work` in one transaction and resolves to what it returned once the transaction is complete.
-   * @template T @param {string[]} stores @param {'readonly'|'readwrite'} mode @param {'strict'|'relaxed'} durability
-   * @param {(stores: Record<string, IDBObjectStore>) => T} work @returns {Promise<T>}
-   */
-  async run(stores, mode, durability, work) {
+  /** Runs `work` in one transaction; resolves to what it returned when the transaction is complete. */
+  async run(durability, work, mode = 'readwrite') {
+    const begin = () => this.connection.transaction(['kept', 'heats', 'taps'], mode, { durability });
     let transaction;
-    try {
-      transaction = this.connection.transaction(stores, mode, { durability });
-    } catch {                                            // the browser closed the connection behind our back
+    try { transaction = begin(); } catch {               // the browser closed the connection behind our back
       this.connection = await open(this.name);
-      transaction = this.connection.transaction(stores, mode, { durability });
+      transaction = begin();
     }
     return new Promise((resolve, reject) => {
-      const result = work(Object.fromEntries(stores.map(store => [store, transaction.objectStore(store)])));
+      const [kept, heats, taps] = ['kept', 'heats', 'taps'].map(store => transaction.objectStore(store));
+      const result = work({ kept, heats, taps });
       transaction.oncomplete = () => resolve(result);
-      transaction.onerror = transaction.onabort = () => reject(transaction.error ?? new Error('the transaction was aborted'));
+      transaction.onerror = transaction.onabort = () => reject(transaction.error);
     });
   }
 
-  /** Everything, in one read. @returns {Promise<{kept: Record<string, any>, heats: KeptHeat[], taps: Tap[]}>} */
+  /** Everything, in one read. @returns {Promise<{kept: any, heats: any[], taps: Tap[]}>} */
   async load() {
-    const found = await this.run(['kept', 'heats', 'taps'], 'readonly', 'relaxed', ({ kept, heats, taps }) => ({
-      keys: kept.getAllKeys(), values: kept.getAll(), heats: heats.getAll(), taps: taps.getAll(),
-    }));
-    const kept = Object.fromEntries(found.keys.result.map((key, i) => [key, found.values.result[i]]));
-    return { kept, heats: found.heats.result, taps: found.taps.result };
+    const [keys, values, heats, taps] = await this.run('relaxed', ({ kept, heats, taps }) =>
+      [kept.getAllKeys(), kept.getAll(), heats.getAll(), taps.getAll()], 'readonly');
+    return { kept: Object.fromEntries(keys.result.map((key, i) => [key, values.result[i]])), heats: heats.result, taps: taps.result };
   }
 
-  keep(key, value) { return this.run(['kept'], 'readwrite', 'relaxed', ({ kept }) => { kept.put(value, key); }); }
+  keep(key, value) { return this.run('relaxed', ({ kept }) => { kept.put(value, key); }).catch(() => {}); }
+  keepHeat(heat) { return this.run('relaxed', ({ heats }) => { heats.put(heat); }).catch(() => {}); }
+  updateTaps(changed) { return this.run('relaxed', ({ taps }) => changed.forEach(tap => taps.put(tap))); }
+  removeTaps(orders) { return this.run('relaxed', ({ taps }) => orders.forEach(order => taps.delete(order))); }
 
-  keepHeat(record) { return this.run(['heats'], 'readwrite', 'relaxed', ({ heats }) => { heats.put(record); }); }
-
-  /** Stores taps; each fact gets its id from the counter, which moves in the same transaction. @returns {Promise<Tap[]>} */
+  /** Stores taps; the ids come from the counter, which moves in the same transaction. @returns {Promise<Tap[]>} */
   addTaps(heat, facts) {
-    return this.run(['kept', 'taps'], 'readwrite', 'strict', ({ kept, taps }) => {
+    return this.run('strict', ({ kept, taps }) => {
       const added = facts.map(fact => ({ heat, fact, state: 'waiting' }));
-      numbered(kept, added.length, ids => added.forEach((tap, i) => {
-        tap.fact = { fact: tap.fact.fact, id: ids[i], ...tap.fact };
-        taps.add(tap).onsuccess = event => { tap.order = event.target.result; };
+      counted(kept, added.length, ids => added.forEach((tap, i) => {
+        tap.fact = { ...tap.fact, id: ids[i] };
+        taps.add(tap).onsuccess = ({ target }) => { tap.order = target.result; };
       }));
       return added;
     });
@@ -96,62 +77,50 @@ export class Database {
 
   /** An id for a command. */
   async nextId() {
-    const answer = await this.run(['kept'], 'readwrite', 'strict', ({ kept }) => {
-      const id = { value: '' };
-      numbered(kept, 1, ids => { [id.value] = ids; });
-      return id;
-    });
-    return answer.value;
+    let id;
+    await this.run('strict', ({ kept }) => counted(kept, 1, ids => { [id] = ids; }));
+    return id;
   }
 
-  updateTaps(changed) { return this.run(['taps'], 'readwrite', 'relaxed', ({ taps }) => changed.forEach(tap => taps.put(tap))); }
-
-  removeTaps(orders) { return this.run(['taps'], 'readwrite', 'relaxed', ({ taps }) => orders.forEach(order => taps.delete(order))); }
-
-  /** A new outbox id, and new ids from it for these taps (ours were taken by another phone or an older copy of this one). */
+  /** New ids from a new outbox id: ours were used by another phone, or by an older copy of this one. */
   renew(changed) {
-    return this.run(['kept', 'taps'], 'readwrite', 'strict', ({ kept, taps }) => {
-      const outbox = renewed(changed);
-      kept.put(outbox, 'outbox');
+    return this.run('strict', ({ kept, taps }) => {
+      kept.put(renewed(changed), 'outbox');
       changed.forEach(tap => taps.put(tap));
     });
   }
 }
 
-function numbered(kept, count, then) {
-  kept.get('outbox').onsuccess = event => {
-    const { id, next } = event.target.result;
+function counted(kept, count, then) {
+  kept.get('outbox').onsuccess = ({ target: { result: { id, next } } }) => {
     kept.put({ id, next: next + count }, 'outbox');
     then(Array.from({ length: count }, (_, i) => `${id}.${next + i}`));
   };
 }
 
 function renewed(taps) {
-  const id = randomId();
-  const names = new Map(taps.map((tap, i) => [tap.fact.id, `${id}.${i + 1}`]));
+  const id = randomId(), names = new Map(taps.map((tap, i) => [tap.fact.id, `${id}.${i + 1}`]));
   for (const tap of taps) {
-    tap.fact = { ...tap.fact, id: names.get(tap.fact.id) };
-    if (names.has(tap.fact.target)) tap.fact.target = names.get(tap.fact.target);
+    const { fact } = tap;
+    tap.fact = { ...fact, id: names.get(fact.id), ...(names.has(fact.target) && { target: names.get(fact.target) }) };
   }
   return { id, next: taps.length + 1 };
 }
 
-/** The same for a browser without storage: it records and sends, and the checks say that a reload would lose what is unsent. */
-export class MemoryDatabase {
+/** The same where there is no storage: it records and sends, but a reload loses what is unsent. */
+export class Memory {
   durable = false;
   outbox = { id: randomId(), next: 1 };
-  order = 0;
+  order = 1e9;                       // above any of the disk's: taps that the disk refused go beside those it took
 
   async load() { return { kept: {}, heats: [], taps: [] }; }
-  async keep() { /* nowhere to keep it */ }
-  async keepHeat() { /* nowhere to keep it */ }
+  async keep() { /* nowhere */ }
+  async keepHeat() { /* nowhere */ }
   async updateTaps() { /* the outbox holds them */ }
   async removeTaps() { /* the outbox holds them */ }
   async nextId() { return `${this.outbox.id}.${this.outbox.next++}`; }
   async renew(taps) { this.outbox = renewed(taps); }
   async addTaps(heat, facts) {
-    return facts.map(fact => ({
-      order: ++this.order, heat, state: 'waiting', fact: { fact: fact.fact, id: `${this.outbox.id}.${this.outbox.next++}`, ...fact },
-    }));
+    return facts.map(fact => ({ order: this.order++, heat, state: 'waiting', fact: { ...fact, id: `${this.outbox.id}.${this.outbox.next++}` } }));
   }
 }

@@ -1,55 +1,65 @@
 // The little that is needed to make and change elements.
 
-/**
- * An element. `act` becomes data-act (what a test and a style hold on to), `on` its click; a child may be null.
- * @param {string} name "button.big.wide" @param {Record<string, any>} [props] @param {...(Node|string|number|null|undefined|false)} children
- * @returns {any}
- */
-export function h(name, props = {}, ...children) {
+/** An element: "button.big.wide"; `act` becomes data-act, `on` its click; false and null children are left out. @returns {any} */
+export function h(name, { act, on, ...props } = {}, ...children) {
   const [tag, ...classes] = name.split('.');
-  const element = document.createElement(tag || 'div');
-  if (classes.length) element.className = classes.join(' ');
+  const element = document.createElement(tag);
+  element.className = classes.join(' ');
   if (tag === 'button') element.type = 'button';
+  if (act) element.dataset.act = act;
+  if (on) element.onclick = on;
   for (const [key, value] of Object.entries(props)) {
-    if (value === undefined || value === null) continue;
-    if (key === 'act') element.dataset.act = value;
-    else if (key === 'on') element.addEventListener('click', value);
-    else if (key in element && typeof value !== 'string') element[key] = value;
-    else element.setAttribute(key, value);
+    if (typeof value === 'boolean') element[key] = value; else if (value !== undefined) element.setAttribute(key, value);
   }
-  element.append(...children.filter(child => child !== null && child !== undefined && child !== false).map(child => (typeof child === 'number' ? String(child) : child)));
+  element.append(...children.filter(child => child || child === 0));
   return element;
 }
 
-/** Changes a text only when it is another: the screen is not touched ten times a second for nothing. */
-export function put(element, text) {
-  if (element.textContent !== text) element.textContent = text;
-}
+/** A button. */
+export function button(act, text, on, classes = '', props = {}) { return h(`button${classes}`, { act, on, ...props }, text); }
 
-/** Replaces an element's children only when `key` is another than last time. */
-export function refill(element, key, build) {
-  if (element.filledFor === key) return;
-  element.filledFor = key;
+/** Changes a text only when it is another: the screen is not touched ten times a second for nothing. */
+export function put(element, text) { if (element.textContent !== text) element.textContent = text; }
+
+/** Replaces the children only when what they are made of is another. */
+export function refill(element, made, build) {
+  const key = JSON.stringify(made);
+  if (element.madeOf === key) return;
+  element.madeOf = key;
   element.replaceChildren(...[build()].flat().filter(Boolean));
 }
 
-/** The largest font size, in px, at which the element's text stays inside `box`; never below `least`. */
-export function fit(element, box, most, least = 14) {
-  const key = `${element.textContent}|${box.clientWidth}|${box.clientHeight}`;
-  if (element.fittedFor === key || !box.clientWidth) return;
-  element.fittedFor = key;
-  let low = least, high = most;
-  while (high - low > 1) {
-    const middle = (low + high) / 2;
-    element.style.fontSize = `${middle}px`;
-    if (box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight) high = middle; else low = middle;
+/** Gives an element the largest font size, in px, at which its text stays inside it. */
+export function fit(element, most, least = 11) {
+  const { clientWidth, clientHeight, textContent, style } = element, key = `${textContent} ${clientWidth} ${clientHeight}`;
+  if (element.fitted === key || !clientWidth) return;
+  element.fitted = key;
+  for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
+    style.fontSize = `${size}px`;
+    if (element.scrollWidth > clientWidth || element.scrollHeight > clientHeight) most = size - 1; else least = size;
   }
-  element.style.fontSize = `${Math.floor(low)}px`;
+  style.fontSize = `${least}px`;
 }
 
-/** "7:02", or "7:02.4" with tenths; a minus before GO. */
-export function clockText(ms, tenths = false) {
-  const whole = tenths ? Math.floor(Math.abs(ms) / 100) / 10 : Math.floor(Math.abs(ms) / 1_000);
-  const minutes = Math.floor(whole / 60), seconds = whole - minutes * 60;
-  return `${ms < 0 && whole > 0 ? '−' : ''}${minutes}:${seconds.toFixed(tenths ? 1 : 0).padStart(tenths ? 4 : 2, '0')}`;
+/** "7:02", or "7:02.4" with tenths. */
+export function clockText(ms, tenths = 0) {
+  const parts = Math.floor(Math.max(0, ms) / (tenths ? 100 : 1_000)) / (tenths ? 10 : 1), minutes = Math.floor(parts / 60);
+  return `${minutes}:${(parts - minutes * 60).toFixed(tenths).padStart(tenths ? 4 : 2, '0')}`;
+}
+
+/** The lane as a small strip of tape: each set as wide as its expected time, joints at the tags, the roll at the end. */
+export function strip() {
+  const root = h('div.strip', { 'aria-hidden': 'true' });
+  return {
+    root,
+    update({ steps, open, count, step }) {
+      const sum = some => some.reduce((all, { expectedMs }) => all + expectedMs, 0), percent = ms => ms / sum(steps) * 100;
+      const at = percent(sum(steps.slice(0, open - 1)) + (step?.quantity ? step.expectedMs * count / step.quantity : 0));
+      refill(root, [at, steps.length], () => [
+        h('div.tape', { style: `width:${at}%` }),
+        ...steps.map(({ kind }, i) => kind === 'tag' && h('i', { style: `left:${percent(sum(steps.slice(0, i + 1)))}%` })),
+        step && h('div.roll', { style: `--at:${at}` }),
+      ]);
+    },
+  };
 }

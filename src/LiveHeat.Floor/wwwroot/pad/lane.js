@@ -1,105 +1,113 @@
-// One lane as its pad sees it: the sheet (what is to be done), the frame (the heat) and the facts, made into what a view shows. Pure.
+// One lane as its pad sees it: the sheet (what is to be done), the frame (the heat) and the facts, made into what is shown. Pure.
 
-import { laneNow } from './steps.js';
+import { laneNow, latest } from './steps.js';
 
-const UNDOABLE = new Set(['step-done', 'tag-made', 'value-entered', 'count-reached', 'no-rep', 'tag-fault', 'athlete-working',
-  'reps-at-cap', 'lane-stopped', 'score-read-back']);
-const RULINGS = new Set(['sent-back', 'reps-owed', 'lane-held', 'lane-resumed', 'time-adjusted', 'line-up-changed', 'variant-taken',
-  'voided', 'admitted', 'fact-added', 'warned', 'penalised', 'call-answered', 'lane-withdrawn', 'call-replaced']);
+const UNDOABLE = /^(step-done|tag-made|value-entered|count-reached|no-rep|tag-fault|athlete-working|reps-at-cap|lane-stopped|score-read-back)$/;
+const OVER = ['ended', 'frozen', 'certified'];
 
-/**
- * @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[], seat: string|null}} known
- *   `frame` may be null (never heard of one); `seat` is this phone's
- */
-export function laneModel({ sheet, frame, lane, entries, seat }) {
-  const line = sheet.lanes.find(one => one.lane === lane);
-  const steps = line.steps;
-  const told = frame?.lanes.find(one => one.lane === lane) ?? null;
-  const start = frame?.start ?? null;
-  // Made before anybody told us of a start: the server holds them for now, the judge goes on.
+/** @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[]}} known  `frame` null: never heard of one */
+export function laneModel({ sheet, frame, lane, entries }) {
+  const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
+  const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;
+  // Made before anybody told of a start: the server holds such taps until it knows one, the judge goes on.
   const facts = start ? entries : entries.map(entry => (!entry.fact.start && entry.flags?.includes('early') ? { ...entry, flags: [] } : entry));
   const now = laneNow(facts, lane, steps.length, frame ? start?.id ?? null : undefined);
-  const step = steps[now.open - 1] ?? null;
-  const here = kind => now.standing.filter(({ fact }) => fact.fact === kind && fact.step === now.open);
-  const latest = list => list.reduce((last, next) => (!last || next.fact.instant >= last.fact.instant ? next : last), null);
-  const substitute = latest(here('athlete-working'))?.fact.athlete;
-  const all = kind => now.standing.filter(({ fact }) => fact.fact === kind);
+  const stand = now.standing.map(({ fact }) => fact), step = steps[now.open - 1] ?? null;
+  const here = kind => stand.filter(fact => fact.fact === kind && fact.step === now.open);
+  const newest = kind => latest(stand.filter(fact => fact.fact === kind));
+  const last = latest(stand.filter(fact => !fact.by && UNDOABLE.test(fact.fact)));
   return {
     lane, line, steps, step, told, start, known: entries,
-    open: now.open, count: now.count, owed: Math.max(now.owed, told && told.open === now.open ? told.owed : 0),
-    finished: !step,
-    boundary: now.boundary?.fact.instant ?? null,
-    athlete: substitute ?? step?.athlete ?? 0,
+    open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
+    owed: Math.max(now.owed, told?.open === now.open ? told.owed : 0),
+    athlete: latest(here('athlete-working'))?.athlete ?? step?.athlete ?? 0,
     rounds: Math.max(0, ...steps.map(one => one.round ?? 0)),
     noReps: here('no-rep').length + here('tag-fault').length,
-    carried: step ? carriedBy(step, now.count, sheet) : null,
-    lastCount: latest(here('count-reached'))?.fact.instant ?? null,
-    last: latest(now.standing.filter(({ fact }) => !fact.by && UNDOABLE.has(fact.fact))),
+    carried: step && carriedBy(step, now.count, sheet),
+    counted: latest(here('count-reached'))?.instant ?? null,
+    last, lastSafe: !!now.standing.find(({ fact }) => fact === last)?.sequence,
     atCap: latest(here('reps-at-cap')),
-    stopped: latest(all('lane-stopped'))?.fact.reason ?? null,
-    readBack: latest(all('score-read-back')),
-    takenBy: takenBy(entries, lane, seat),
-    rulings: entries.filter(({ fact, sequence }) => sequence && RULINGS.has(fact.fact)),
+    stopped: newest('lane-stopped')?.reason ?? null,
+    readBack: newest('score-read-back'),
   };
 }
 
-/** Another phone's primary seat that is newer than ours, as the fact that took it; null while ours holds. */
-function takenBy(entries, lane, seat) {
-  const taken = entries.filter(({ fact }) => fact.fact === 'seat-taken' && fact.lane === lane && fact.duty === 'primary')
-    .sort((a, b) => a.sequence - b.sequence).at(-1)?.fact;
-  return seat && taken && taken.seat !== seat ? taken : null;
-}
-
 /** How many units of a set one tap stands for; 0 when only its end is tapped. */
-export function checkpoint(step, sheet) {
-  if (sheet.counting !== 'reps' || step.kind !== 'set') return 0;
-  return step.unit === 'reps' ? sheet.checkpointEvery || 1 : step.increment > 1 ? step.increment : 0;
+export function checkpoint({ kind, unit, increment }, { counting, checkpointEvery }) {
+  if (counting !== 'reps' || kind !== 'set') return 0;
+  return unit === 'reps' ? checkpointEvery || 1 : increment > 1 ? increment : 0;
 }
 
-/** What the target records for the open step: `{fact, step, ...}`. A value step has no target before its number. */
+/** What the target records for the open step. */
 export function carriedBy(step, count, sheet) {
-  if (step.kind === 'tag') return { fact: 'tag-made', step: step.step };
-  if (step.kind === 'value') return { fact: 'value-entered', step: step.step };
-  const every = checkpoint(step, sheet);
+  const { kind, quantity, step: number } = step, every = checkpoint(step, sheet);
   const next = every ? (Math.floor(count / every) + 1) * every : Infinity;
-  return next < step.quantity ? { fact: 'count-reached', step: step.step, count: next } : { fact: 'step-done', step: step.step };
+  if (kind === 'set' && next < quantity) return { fact: 'count-reached', step: number, count: next };
+  return { fact: kind === 'tag' ? 'tag-made' : kind === 'value' ? 'value-entered' : 'step-done', step: number };
 }
+
+/** Whether nobody can have done so fast what the target says; never when there is no saying. */
+export function tooEarly({ step, boundary, counted, count, open, start }, carried, instant) {
+  const from = Math.max(counted ?? 0, boundary ?? (open === 1 && start?.goAt || 0));
+  const part = step.quantity ? ((carried.count ?? step.quantity) - count) / step.quantity : 1;
+  return from > 0 && instant - from < step.earliestMs * part;
+}
+
+/** Heat time of an instant; null while no start is known. */
+export function heatMs(frame, instant) {
+  return frame?.start && instant !== null ? instant - frame.start.goAt - (frame.haltedMs ?? 0) : null;
+}
+
+/** The lane's cap in heat time; null when there is none for now. */
+export function capMs({ told, line }) { return told ? told.capMs : line.capMs; }
+
+export function isCapped(model, frame, now) {
+  const cap = capMs(model), at = heatMs(frame, frame?.haltedAt ?? now);
+  return !!model.step && cap !== null && at !== null && at >= cap;
+}
+
+/** The finish in milliseconds: the server's word when it has one, else this phone's own, rounded up to 0.1 s as hand times are. */
+export function finishMs({ told, boundary }, frame) {
+  if (told?.officialMs != null) return told.officialMs;
+  const own = boundary === null ? null : heatMs(frame, boundary);
+  return own === null ? null : Math.ceil((own - (told?.creditMs ?? 0)) / 100) * 100;
+}
+
+/** The steps after the open one, up to the next tag. */
+export function following({ steps, open }) {
+  const rest = steps.slice(open, open + 3), tag = rest.findIndex(({ kind }) => kind === 'tag');
+  return tag < 0 ? rest : rest.slice(0, tag + 1);
+}
+
+/** The heat's phase by our own clock: a count-down ends by itself. */
+export function phaseNow(frame, now) {
+  return frame?.phase === 'counting-down' && now !== null && now >= frame.start.goAt ? 'running' : frame?.phase ?? 'planned';
+}
+
+/** The heat was called anew after we had said that we are ready: lane and team are looked at once more. */
+export function calledAgain({ ready, heat, readyHeard }, { told }, frame) {
+  return ready === heat && !!readyHeard && frame.sequence >= readyHeard && told?.ready === false;
+}
+
+/** Another phone has our seat, or the server does not know it. */
+export function seatLost({ seat, seatSince }, { told }, frame) { return !!told && frame.sequence >= seatSince && told.seat !== seat; }
 
 /**
- * Server milliseconds since the last boundary below which nobody can have done what the target says; 0 when there is no saying.
- * @param {ReturnType<typeof laneModel>} model @param {any} carried
+ * Which screen is shown: a function of what the pad knows. `alone`: no other tab is the pad; `now`: null when unknown.
+ * @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'}
  */
-export function earliest({ step, boundary, lastCount, count, open, start }, carried) {
-  if (!step || step.step !== carried.step) return null;
-  const from = Math.max(lastCount ?? -Infinity, boundary ?? (open === 1 ? start?.goAt ?? -Infinity : -Infinity));
-  if (from === -Infinity) return null;
-  const part = step.quantity ? ((carried.count ?? step.quantity) - count) / step.quantity : 1;
-  return { from, afterMs: step.earliestMs * part };
-}
-
-/** Heat time of an instant; null while no start is known. A halted heat stands still. */
-export function heatMs(frame, instant) {
-  if (!frame?.start || instant === null) return null;
-  return Math.min(instant, frame.haltedAt ?? Infinity) - frame.start.goAt - (frame.haltedMs ?? 0);
-}
-
-/** The lane's cap in heat time. */
-export function capMs(model, frame) {
-  return model.told?.capMs ?? model.line.capMs ?? frame?.capMs ?? null;
-}
-
-/** The finish of a lane: the server's word when it has one, else this phone's own reading, rounded up to 0.1 s as hand times are. */
-export function finishOf(model, frame) {
-  const { told, boundary, finished } = model;
-  if (!finished) return null;
-  if (told?.officialMs != null) return { ms: told.officialMs, official: true };
-  const ms = told?.finishMs ?? (boundary === null ? null : heatMs({ ...frame, haltedAt: null }, boundary));
-  return ms === null ? null : { ms: Math.ceil(ms / 100) * 100, official: false };
-}
-
-/** The steps after the open one, until the next tag or the end: what the judge reads as "then". */
-export function following({ steps, open }, most = 3) {
-  const rest = steps.slice(open, open + most);
-  const tag = rest.findIndex(step => step.kind === 'tag');
-  return tag >= 0 ? rest.slice(0, tag + 1) : rest;
+export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
+  if (!alone) return 'tab';
+  if (asksToJoin || !kept.joined) return 'join';
+  if (!model || kept.left === kept.heat) return 'waiting';
+  const phase = phaseNow(frame, now), over = OVER.includes(phase);
+  if (!kept.seat) return over ? 'waiting' : 'confirm';
+  const counted = model.atCap || model.step?.kind !== 'set' || phase !== 'ended';
+  if (!model.step || model.stopped || model.told?.status === 'withdrawn' || over && counted) return 'finish';
+  if (!over && seatLost(kept, model, frame)) return 'taken';
+  if (phase === 'counting-down') return 'countdown';
+  if (['running', 'halted', 'ended'].includes(phase)) return 'heat';
+  if (calledAgain(kept, model, frame)) return 'confirm';
+  if (kept.ready !== kept.heat) return 'checks';
+  return kept.begun === kept.heat ? 'heat' : 'ready';
 }

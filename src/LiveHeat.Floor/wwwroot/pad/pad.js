@@ -4,68 +4,63 @@ import { Clock, keepInStep } from '/floor/clock.js';
 import { Hub } from '/floor/hub.js';
 import { askForStorage, battery } from './checks.js';
 import { openDatabase } from './database.js';
-import { phrase, ruling } from './facts.js';
-import { heatMs, laneModel } from './lane.js';
+import { clockText } from './dom.js';
+import { heatMs, isCapped, laneModel, viewOf } from './lane.js';
 import { Outbox } from './outbox.js';
+import { Updates, beTheOnlyTab } from './page.js';
 import { Recorder } from './recorder.js';
 import { call, readCode } from './server.js';
 import { Session } from './session.js';
 import { Sound } from './sound.js';
-import { beTheOnlyTab } from './tab.js';
-import { Updates } from './updates.js';
-import { isCapped, viewOf } from './view.js';
 import * as entry from './views/entry.js';
 import { finish } from './views/finish.js';
 import { heat } from './views/heat.js';
-import { status } from './views/status.js';
+import { status } from './views/parts.js';
 import { Wake } from './wake.js';
-import { clockText } from './dom.js';
-import { say } from './words.js';
+import { phrase, ruling, say } from './words.js';
 
-const VIEWS = { tab: entry.tab, join: entry.join, waiting: entry.waiting, confirm: entry.confirm, checks: entry.checksView, ready: entry.ready,
-  countdown: entry.countdown, taken: entry.taken, heat, finish };
-const LANE_COLOURS = ['#f0e442', '#56b4e9', '#e69f00', '#e8e4da', '#cc79a7', '#2fc092'];
-const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000;
+const VIEWS = { ...entry, checks: entry.checking, heat, finish };
+const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000;
 
-export class Pad {
+class Pad {
+  // What only this page knows: an open panel, a question, a note.
+  alone = true; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; soundHeard = false; storage = 'at-risk'; battery = null;
+  pendingCode = ''; transient = ''; callAt = 0; offlineSince = performance.now(); view = '';
+
   constructor(root, database, loaded) {
-    Object.assign(this, { root, database });
-    const onChange = () => this.change();
-    this.clock = new Clock({ bridge: loaded.kept.bridge ?? null, onBridge: bridge => database.keep('bridge', bridge).catch(() => {}) });
-    this.outbox = new Outbox(database, { post: call, onChange, onRestored: () => this.session.forgetFacts(), onConflict: () => this.note('note.conflict') });
-    this.hub = new Hub('/hub', { onFrame: frame => this.session.take(frame), onProgram: () => { this.session.refresh(); this.session.readProgram(); }, onState: state => this.linked(state) });
-    this.session = new Session({ database, outbox: this.outbox, hub: this.hub, onChange });
-    this.recorder = new Recorder({ clock: this.clock, outbox: this.outbox, onChange: () => this.changeNow(), context: () => this.context() });
-    this.sound = new Sound();
-    this.wake = new Wake(onChange);
-    this.updates = new Updates(onChange);
-    this.session.restore(loaded);
-    this.outbox.load(loaded.taps, this.session.kept.epoch);
+    const onChange = () => this.change(), clock = new Clock({ bridge: loaded.kept.bridge, onBridge: bridge => database.keep('bridge', bridge) });
+    const outbox = new Outbox(database, { post: call, onChange, onRestored: () => this.session.forgetFacts(), onConflict: () => this.note('conflict') });
+    const hub = new Hub('/hub', { onFrame: frame => this.session.take(frame), onProgram: () => this.session.reconnected(), onState: state => this.linked(state) });
+    Object.assign(this, { root, database, clock, outbox, hub, sound: new Sound(), wake: new Wake(onChange), updates: new Updates(), touches: loaded.kept.touches ?? 0 });
+    this.session = new Session({ database, outbox, hub, onChange });
+    this.recorder = new Recorder({ clock, outbox, onChange: () => this.changeNow(), context: () => this.context() });
     this.status = status(this);
-    /** what only this page knows: an open panel, a question, a note */
-    Object.assign(this, { alone: true, panel: null, away: this.wasAway(loaded), faultsFor: null, problem: null, asking: false, notMine: false,
-      soundHeard: false, storage: 'at-risk', battery: null, pendingCode: '', transient: null, callAt: 0, callStamp: 0, touches: loaded.kept.touches ?? 0 });
+    this.session.restore(loaded);
+    outbox.load(loaded.taps, this.session.kept.epoch);
+    const alive = Math.max(this.session.kept.hiddenAt, loaded.kept.bridge?.wall ?? 0, loaded.taps.at(-1)?.fact.phone.wallMs ?? 0);
+    this.away = Date.now() - alive > AWAY_MS;
   }
 
   start() {
+    const { session, outbox, hub } = this;
     this.readCode();
     addEventListener('hashchange', () => { this.readCode(); this.change(); });
+    addEventListener('pagehide', () => session.keep({ hiddenAt: Date.now() }));
     document.addEventListener('visibilitychange', () => this.seen());
-    addEventListener('pagehide', () => this.session.keep({ hiddenAt: Date.now() }));
     this.useHere = beTheOnlyTab({
-      onGranted: () => { this.set({ alone: true }); this.hub.start(); this.outbox.kick(); },
-      onRefused: () => this.set({ alone: false }), onLost: () => { this.hub.stop(); this.set({ alone: false }); },
+      onGranted: () => { this.set({ alone: true }); hub.start(); outbox.kick(); },
+      onRefused: () => this.set({ alone: false }), onLost: () => { hub.stop(); this.set({ alone: false }); },
     });
     this.changeNow();
-    if (this.view !== 'heat') this.away = false;               // asked only of a judge who comes back into a heat
-    this.session.follow();
-    if (this.session.kept.joined || !this.pendingCode) this.session.refresh();
-    this.session.readProgram();
-    this.updates.start();
+    this.away &&= this.view === 'heat';                      // asked only of a judge who comes back into a heat
+    session.follow();
+    session.refresh();
+    session.readProgram();
+    this.updates.start(() => this.change());
     setInterval(() => this.tick(), TICK_MS);
     setInterval(() => this.report(), REPORT_MS);
-    setInterval(() => { if (this.view !== 'heat') this.session.refresh(); }, POLL_MS);
-    askForStorage(this.database.durable).then(storage => this.set({ storage }));
+    setInterval(() => { if (this.view !== 'heat') session.refresh(); }, POLL_MS);
+    askForStorage().then(storage => this.set({ storage }));
     battery().then(found => this.set({ battery: found }));
   }
 
@@ -79,75 +74,69 @@ export class Pad {
   // ---- what the views ask ----
 
   now() { return this.clock.now(); }
-  get frame() { return this.session.frame; }
-  get sheet() { return this.session.sheet; }
+  offline() { return this.hub.state !== 'online' && performance.now() - this.offlineSince > OFFLINE_MS; }
+  get frame() { return this.session.heat?.frame ?? null; }
+  get sheet() { return this.session.heat?.sheet ?? null; }
   get look() { return this.session.kept.look ?? (matchMedia('(prefers-color-scheme: light)').matches ? 'light' : 'dark'); }
-  get competition() { return this.sheet?.competition ?? this.session.kept.joined?.competition ?? this.session.program?.competition ?? say('title'); }
-  get calling() { return !!this.frame?.calls?.includes(this.model?.lane); }
+  get competition() { return (this.sheet ?? this.session.kept.joined ?? this.session.program)?.competition ?? say('title'); }
+  get calling() { return !!this.frame?.calls.includes(this.model?.lane); }
 
   context() {
-    const { kept } = this.session, start = this.frame?.start?.id ?? null;
-    return { heat: kept.heat, lane: kept.joined.lane, start, plan: this.model.line.plan, seat: kept.seat };
+    const { heat: id, joined: { lane }, seat } = this.session.kept;
+    return { heat: id, lane, start: this.frame?.start?.id ?? null, plan: this.model.line.plan, ...(seat && { seat }) };
   }
 
   phone() {
-    return { durable: this.database.durable && this.outbox.storing, storage: this.storage, online: this.hub.state === 'online', clock: this.clock.quality(),
-      soundHeard: this.soundHeard, wake: this.wake.state, battery: this.battery };
+    const { database, outbox, storage, hub, clock, soundHeard, wake, battery: power } = this;
+    return { durable: database.durable && outbox.storing, storage, online: hub.state === 'online', clock: clock.quality(), soundHeard, wake: wake.state, battery: power };
   }
 
   nextHeat() {
-    const { program, kept } = this.session;
-    const mine = (program?.heats ?? []).filter(one => one.lanes.some(({ lane }) => lane === kept.joined?.lane));
-    const at = mine.findIndex(one => one.heat === kept.heat);
-    const next = mine.slice(at + 1).find(one => one.phase === 'planned' || one.phase === 'called');
-    return next ? { ...next, team: next.lanes.find(({ lane }) => lane === kept.joined.lane).name } : null;
+    const { program, kept } = this.session, own = one => one.lanes.find(({ lane }) => lane === kept.joined.lane);
+    const mine = program?.heats.filter(own) ?? [], next = mine.slice(mine.findIndex(one => one.heat === kept.heat) + 1).find(({ phase }) => /planned|called/.test(phase));
+    return next && { ...next, team: own(next).name };
   }
 
   /** "safe 6:58.1": the last tap, and how far it has come. */
   lastState() {
-    const last = this.model.last;
-    if (!last) return '';
-    const at = heatMs({ ...this.frame, haltedAt: null }, last.fact.instant);
-    const time = last.fact.timeKnown === false ? say('tap.here') : at === null ? '' : clockText(at, true);
-    return last.fact.id.startsWith('new-') ? say('tap.storing') : say(last.sequence ? 'tap.safe' : 'tap.phone', { time });
+    const { last, lastSafe } = this.model, at = last && heatMs(this.frame, last.instant);
+    const time = !last || at === null || last.timeKnown === false ? '' : clockText(at, 1);
+    return last ? say(`tap.${last.id.startsWith('new-') ? 'new' : lastSafe ? 'safe' : 'phone'}`, { time }) : '';
   }
 
   nextRuling() {
-    const entry = this.model.rulings.find(({ sequence }) => sequence > this.session.kept.ruling);
-    return entry ? { sequence: entry.sequence, text: ruling(entry.fact, this.model) } : null;
+    const { known } = this.model, { ruling: read } = this.session.kept;
+    return known.filter(({ sequence }) => sequence > read).map(({ sequence, fact }) => ({ sequence, text: ruling(fact, this.model) })).find(({ text }) => text);
   }
 
   /** The note that stands in the place of "after this", if any. */
   standingNote() {
-    if (this.transient) return this.transient;
-    if (!this.outbox.storing) return say('note.not-stored');
-    if (this.frame?.haltedAt) return say('note.halted');
-    if (this.session.signedOut) return say('note.signed-out');
-    const held = this.recorder.entriesOf(this.session.kept.heat).find(({ flags }) => flags?.includes('quarantined') && !flags.includes('early'));
-    return held ? say('note.held', { what: phrase(held.fact, this.model) }) : this.wake.state === 'off' && this.session.kept.ready ? say('note.asleep') : null;
+    const { transient, outbox, frame, session, wake, model } = this;
+    const held = model.known.find(({ fact, flags }) => flags?.includes('quarantined') && !flags.includes('early') && !model.known.some(other => other.fact.target === fact.id));
+    return transient || !outbox.storing && say('note.not-stored') || frame?.haltedAt && say('note.halted') || session.signedOut && say('note.signed-out')
+      || held && say('note.held', { what: phrase(held.fact, model) }) || wake.wanted && wake.state === 'off' && say('note.asleep') || '';
   }
 
   callText() {
-    if (this.callAt) return say('call.soon', { n: Math.max(1, Math.ceil((this.callAt - performance.now()) / 1_000)) });
-    if (this.calling) return say('call.called');
-    const mine = this.recorder.entriesOf(this.session.kept.heat).some(({ fact, sequence }) => fact.fact === 'head-judge-called' && !sequence);
-    return say(mine ? 'call.waits' : 'call');
+    if (this.callAt) return say('call.soon', { n: Math.ceil((this.callAt - performance.now()) / 1_000) });
+    const waits = this.model.known.some(({ fact, sequence }) => fact.fact === 'head-judge-called' && !sequence);
+    return say(this.calling ? 'call.called' : waits ? 'call.waits' : 'call');
   }
 
   // ---- what the judge does ----
 
   record(stamp, ...facts) {
-    this.faultsFor = this.transient = null;
+    Object.assign(this, { faultsFor: null, transient: '' });
     navigator.vibrate?.(25);
     return this.recorder.record(stamp, ...facts);
   }
 
   /** A no-rep is recorded at once; its reason, if any, is a second tap that replaces it at the same moment. */
   recordNoRep(stamp, fact) {
-    const { step } = this.model;
+    const { faults } = this.model.step;
     this.record(stamp, fact);
     const { id } = this.recorder.storing.at(-1).fact;
-    if (step.faults?.length) this.set({ faultsFor: { id, stamp, fact, faults: step.faults, until: performance.now() + FAULTS_MS } });
+    if (faults.length) this.set({ faultsFor: { id, stamp, fact, faults, until: performance.now() + FAULTS_MS } });
   }
 
   giveFault(fault) {
@@ -156,23 +145,19 @@ export class Pad {
   }
 
   ignored(why) {
-    this.touches += 1;
-    this.database.keep('touches', this.touches).catch(() => {});
-    this.note(`note.${why}`);
+    this.database.keep('touches', ++this.touches);
+    this.note(why);
   }
 
   note(key, ms = NOTE_MS) {
-    this.transient = say(key);
+    this.transient = say(`note.${key}`);
     clearTimeout(this.noteTimer);
-    this.noteTimer = setTimeout(() => this.set({ transient: null }), ms);
+    this.noteTimer = setTimeout(() => this.set({ transient: '' }), ms);
     this.changeNow();
   }
 
-  callHeadJudge(stamp) {
-    this.callAt = this.callAt ? 0 : performance.now() + CALL_MS;
-    this.callStamp = stamp;
-    this.tick();
-  }
+  /** Three seconds to take it back. */
+  callHeadJudge(stamp) { Object.assign(this, { callStamp: stamp, callAt: this.callAt ? 0 : performance.now() + CALL_MS }); }
 
   async join(code, name) {
     await this.session.join(code, name);
@@ -181,21 +166,23 @@ export class Pad {
 
   async takeSeat() {
     this.set({ asking: true, problem: null });
-    try { await this.session.takeSeat(); } catch (problem) { this.set({ problem }); }
+    await this.session.takeSeat().catch(problem => this.set({ problem }));
     this.set({ asking: false });
   }
 
   async confirm() {
+    const { session } = this, { heat: id } = session.kept;
     this.set({ notMine: false });
-    if (this.session.kept.seat) { this.session.keep({ ready: null, readyHeard: null }); return; }
+    if (session.kept.seat) { session.keep({ ready: null, readyHeard: null }); return; }
     await this.takeSeat();
-    const running = ['running', 'halted', 'counting-down'].includes(this.frame?.phase);
-    if (running && this.session.kept.seat) { this.session.keep({ ready: this.session.kept.heat }); this.set({ panel: 'here' }); this.wake.keepOn(); }
+    if (!session.kept.seat || !/running|halted/.test(this.frame?.phase)) return;
+    session.keep({ ready: id });                             // takes over in mid-heat: no checks, but where is the lane?
+    this.set({ panel: 'here' });
   }
 
   async testSound() {
     await this.sound.unlock();
-    this.sound.test();
+    this.sound.beep();
     this.change();
   }
 
@@ -209,43 +196,39 @@ export class Pad {
 
   linked(state) {
     this.stopClock?.();
+    if (state === 'offline') this.offlineSince ||= performance.now();
     if (state === 'online') {
-      this.stopClock = keepInStep(this.clock, this.hub, { onStep: () => { if (this.view === 'checks') this.change(); } });
+      this.offlineSince = 0;
+      this.stopClock = keepInStep(this.clock, this.hub, { onStep: () => this.view === 'checks' && this.change() });
       this.session.reconnected();
+      this.report();
     }
-    this.report();
     this.change();
   }
 
-  wasAway({ kept, taps }) {
-    const alive = Math.max(kept.pad?.hiddenAt ?? 0, kept.bridge?.wall ?? 0, taps.at(-1)?.fact.phone?.wallMs ?? 0);
-    return Date.now() - alive > AWAY_MS;
-  }
-
   seen() {
+    const { kept } = this.session;
     if (document.visibilityState === 'hidden') { this.session.keep({ hiddenAt: Date.now() }); return; }
-    const { hiddenAt } = this.session.kept;
-    if (hiddenAt && Date.now() - hiddenAt > AWAY_MS && this.view === 'heat') this.set({ away: true });
+    if (kept.hiddenAt && Date.now() - kept.hiddenAt > AWAY_MS && this.view === 'heat') this.away = true;
     this.outbox.kick();
     this.change();
   }
 
   report() {
-    const { kept } = this.session, { word, ms } = this.clock.quality();
-    if (!kept.joined) return;
-    this.hub.reportPhone({ lane: kept.joined.lane, heat: kept.heat, unsent: this.outbox.waiting, onPhone: this.outbox.taps.length, clock: word,
-      uncertaintyMs: ms, storage: this.storage, awake: this.wake.state === 'on', build: this.updates.build ?? this.session.serverBuild });
-    this.reported = this.outbox.waiting;
+    const { session: { kept, serverBuild }, outbox, storage, wake, updates } = this, { word: clock, ms: uncertaintyMs } = this.clock.quality();
+    this.reported = outbox.waiting;
+    if (kept.joined) this.hub.reportPhone({ lane: kept.joined.lane, heat: kept.heat, unsent: outbox.waiting, onPhone: outbox.taps.length, clock, uncertaintyMs, storage, awake: wake.state === 'on', build: updates.build ?? serverBuild });
   }
 
   tick() {
-    if (this.callAt && performance.now() >= this.callAt) {
+    const now = performance.now();
+    if (this.callAt && now >= this.callAt) {
       this.callAt = 0;
       this.record(this.callStamp, { fact: 'head-judge-called', note: null });
     }
-    if (this.faultsFor && performance.now() > this.faultsFor.until) this.set({ faultsFor: null });
-    if (this.known && (this.viewName() !== this.view || this.capped !== isCapped(this.model, this.frame, this.now()))) this.changeNow();
-    this.drawn?.tick?.(this);
+    if (this.faultsFor && now > this.faultsFor.until) this.set({ faultsFor: null });
+    if (this.viewName() !== this.view || this.isCapped() !== this.capped) this.changeNow();
+    this.drawn.tick?.();
     this.status.tick();
   }
 
@@ -260,55 +243,51 @@ export class Pad {
     if (this.due) return;
     this.due = true;
     requestAnimationFrame(() => this.due && this.changeNow());
-    setTimeout(() => this.due && this.changeNow(), 200);                     // a hidden page has no animation frames
+    setTimeout(() => this.due && this.changeNow(), 200);     // a hidden page has no animation frames
   }
 
+  isCapped() { return !!this.model && isCapped(this.model, this.frame, this.now()); }
+
   viewName() {
-    return viewOf({ alone: this.alone, asksToJoin: !!this.pendingCode || this.session.signedOut && this.view !== 'heat' && this.view !== 'finish',
-      kept: this.session.kept, model: this.model, frame: this.frame, now: this.now() });
+    const { alone, session: { kept, signedOut }, model, frame, view } = this;
+    return viewOf({ alone, kept, model, frame, now: this.now(), asksToJoin: !!this.pendingCode || signedOut && !/heat|finish/.test(view) });
   }
 
   changeNow() {
+    const { session, frame, sheet } = this, { kept } = session, lane = kept.joined?.lane;
     this.due = false;
-    const { kept } = this.session, { sheet, frame } = this;
-    const known = kept.joined && sheet?.lanes.some(line => line.lane === kept.joined.lane);
-    this.model = known ? laneModel({ sheet, frame, lane: kept.joined.lane, seat: kept.seat, entries: [...this.recorder.entriesOf(kept.heat), ...this.session.heat.entries] }) : null;
-    this.known = !!this.model;
-    this.capped = known ? isCapped(this.model, frame, this.now()) : false;
+    this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
+    this.capped = this.isCapped();
     const view = this.viewName();
-    if (view !== this.view) this.show(view);
-    this.drawn.update(this);
+    if (view !== this.view) {
+      if (view !== 'heat') this.panel = null;
+      this.view = this.root.dataset.view = view;
+      this.drawn = VIEWS[view](this);
+      this.root.replaceChildren(this.drawn.root, this.status.root);
+    }
+    this.drawn.update();
     this.status.update();
+    this.dress();
     if (this.reported !== this.outbox.waiting) this.report();
-    this.updates.saw(this.session.serverBuild);
-    this.followStart();
+    this.updates.saw(session.serverBuild);
+    this.followStart(frame?.start);
   }
 
-  show(view) {
-    this.view = view;
-    this.panel = view === 'heat' ? this.panel : null;
-    this.drawn = VIEWS[view](this);
-    this.root.dataset.view = view;
-    this.root.replaceChildren(this.drawn.root, this.status.root);
+  dress() {
+    const { dataset } = document.documentElement;
+    Object.assign(dataset, { look: this.look, hand: this.session.kept.hand, colour: this.model?.line.colour ?? 3 });
+    if (document.title !== this.competition) document.title = this.competition;
   }
 
-  followStart() {
-    const { kept } = this.session, { start } = this.frame ?? {};
-    const html = document.documentElement;
-    html.dataset.look = this.look;
-    html.dataset.hand = kept.hand;
-    html.style.setProperty('--tape', LANE_COLOURS[this.model?.line.colour ?? 3]);
-    document.title = this.competition;
-    const key = start ? `${start.id}@${start.goAt}` : '';
+  followStart(start) {
+    const key = `${start?.id} ${start?.goAt}`;
     if (key === this.followed) return;
     this.followed = key;
-    const msUntil = instant => this.clock.msUntil(instant);
-    this.sound.follow(start && msUntil(start.goAt) > 0 ? { goAt: start.goAt, msUntil } : null);
-    if (kept.seat) this.wake.keepOn();
+    this.sound.follow(start?.goAt ?? null, instant => this.clock.msUntil(instant));
+    if (start) this.wake.keepOn();
   }
 }
 
 const database = await openDatabase();
-const pad = new Pad(document.getElementById('pad'), database, await database.load());
+export const pad = new Pad(document.getElementById('pad'), database, await database.load());
 pad.start();
-export { pad };

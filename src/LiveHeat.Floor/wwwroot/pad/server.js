@@ -1,42 +1,35 @@
-// The server by HTTP: every write is safe to repeat, every read a plain GET. What goes wrong is a Problem with a code and a sentence.
+// The server by HTTP: every write is safe to repeat, every read a plain GET.
 
 const WAIT_MS = 10_000;
 
-/** What went wrong: `code` is stable ("offline" and "slow" are our own), `message` a sentence to show. */
+/** What went wrong: `code` is stable ("offline" is our own), `message` a sentence to show. */
 export class Problem extends Error {
-  constructor(code, sentence, status = 0, retryAfterMs = 0) {
-    super(sentence);
-    this.code = code;
-    this.status = status;
-    this.retryAfterMs = retryAfterMs;
+  constructor(code, message = '', status = 0, retryAfterMs = 0) {
+    super(message);
+    Object.assign(this, { code, status, retryAfterMs });
   }
 }
 
-/** @param {string} path @param {any} [body] a POST when given @returns {Promise<any>} */
+/** A GET, or a POST when there is a body. */
 export async function call(path, body) {
-  const giveUp = new AbortController();
-  const timer = setTimeout(() => giveUp.abort(), WAIT_MS);
+  const waiting = new AbortController(), timer = setTimeout(() => waiting.abort(), WAIT_MS);
   try {
     const answer = await fetch(path, {
-      method: body === undefined ? 'GET' : 'POST',
-      headers: body === undefined ? {} : { 'Content-Type': 'application/json' },
-      body: body === undefined ? undefined : JSON.stringify(body),
-      credentials: 'same-origin', signal: giveUp.signal,
+      signal: waiting.signal,
+      ...(body && { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }),
     });
-    const text = await answer.text();
-    const value = text && /json/.test(answer.headers.get('Content-Type') ?? '') ? JSON.parse(text) : null;
-    if (answer.ok) return value;
-    const retryAfterMs = 1_000 * (Number(answer.headers.get('Retry-After')) || 0);
-    throw new Problem(value?.code ?? `http-${answer.status}`, value?.detail ?? value?.title ?? '', answer.status, retryAfterMs);
+    const { ok, status, headers } = answer, type = headers.get('Content-Type') ?? '', text = await answer.text();
+    const value = /json/.test(type) ? JSON.parse(text) : {};
+    if (ok && !/html/.test(type)) return value;            // a page instead of an answer: somebody else's sign-in page
+    throw new Problem(value.code ?? `http-${status}`, value.detail, ok ? 0 : status, 1_000 * headers.get('Retry-After'));
   } catch (problem) {
-    if (problem instanceof Problem) throw problem;
-    throw new Problem('offline', '');
+    throw problem instanceof Problem ? problem : new Problem('offline');
   } finally {
     clearTimeout(timer);
   }
 }
 
-/** What an address's fragment or a typing thumb may hold, as the eight characters of a code; '' when it is none. Crockford's base 32. */
+/** The eight characters of a code in Crockford's base 32, as typed or as an address's fragment; '' when there are none. */
 export function readCode(text) {
   const code = text.toUpperCase().replace(/[^0-9A-Z]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
   return /^[0-9A-HJKMNP-TV-Z]{8}$/.test(code) ? code : '';

@@ -2,32 +2,21 @@
 
 export class Wake {
   /** @type {'on'|'off'|'cannot'} */ state = 'wakeLock' in navigator ? 'off' : 'cannot';
+  wanted = false;
 
-  /** @param {() => void} onChange */
   constructor(onChange) {
     this.onChange = onChange;
-    this.wanted = false;
-    document.addEventListener('visibilitychange', () => { if (this.wanted && document.visibilityState === 'visible') this.ask(); });
+    document.addEventListener('visibilitychange', () => { if (this.wanted) this.keepOn(); });
   }
 
-  keepOn() {
+  async keepOn() {
     this.wanted = true;
-    return this.ask();
-  }
-
-  async ask() {
     if (this.state !== 'off') return;
     try {
       const lock = await navigator.wakeLock.request('screen');
-      this.tell('on');
-      lock.addEventListener('release', () => this.tell('off'));
-    } catch {
-      this.tell('off');                                       // low battery, or not visible: asked again when it is
-    }
-  }
-
-  tell(state) {
-    this.state = state;
-    this.onChange();
+      this.state = 'on';
+      lock.addEventListener('release', () => { this.state = 'off'; this.onChange(); });
+      this.onChange();
+    } catch { /* low battery, or not visible: asked again when it is */ }
   }
 }

@@ -1,172 +1,108 @@
 // The screens before GO: join, wait, confirm lane and team, checks, ready, count-down; and the two that say this phone is not the pad.
 
 import { checks } from '../checks.js';
-import { h, put, refill } from '../dom.js';
+import { button, h, put, refill } from '../dom.js';
+import { calledAgain } from '../lane.js';
 import { readCode } from '../server.js';
-import { Target } from '../touch.js';
-import { knows, say } from '../words.js';
-import { calledAgain } from '../view.js';
+import { say } from '../words.js';
+import { holdButton, laneTag, lead, quiet, settings, trouble } from './parts.js';
 
-const GO_SHOWN_MS = 1_500;
+/** A screen that is built anew whenever what it is made of changes. */
+const page = (name, made, build) => pad => {
+  const root = h(`div.body.${name}`);
+  return { root, update: () => refill(root, made(pad), () => build(pad)) };
+};
 
-/** A screen that is built anew whenever what it is made of changes. @param {(pad: any) => any[]} made @param {(pad: any) => Node[]} build */
-function page(name, made, build) {
-  return pad => {
-    const body = h(`div.body.${name}`);
-    return { root: body, update: () => refill(body, JSON.stringify(made(pad)), () => build(pad)), tick() {} };
-  };
-}
-
-const problemText = problem => (problem
-  ? [problem.message, say(knows(`problem.${problem.code}`) ? `problem.${problem.code}` : problem.message ? '' : 'problem.other', { code: problem.code })]
-    .filter(Boolean).join(' ')
-  : '');
-
-const laneTag = (pad, lane) => h('div.lane.huge', {}, String(lane));
-const teamOf = pad => pad.model.line.name;
+const sentence = problem => problem && (problem.code === 'not-yours' ? '' : problem.message)
+  || problem && say(/offline|not-yours/.test(problem.code) ? `problem.${problem.code}` : 'problem.other', problem);
+const heading = pad => h('h1', {}, [pad.competition, pad.sheet?.title].filter(Boolean).join(' · '));
+const beginner = ({ athlete, line, step }) => lead(say(athlete ? 'ready.first' : 'ready.all', { name: line.athletes[athlete - 1], label: step?.label }));
 
 export function join(pad) {
-  const code = h('input', { act: 'code', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', maxlength: '12', 'aria-label': say('join.code') });
-  const name = h('input', { act: 'name', autocomplete: 'name', maxlength: '40', 'aria-label': say('join.name') });
-  const go = h('button.big', { act: 'join' });
-  const word = h('p.problem', { role: 'alert' });
-  const hint = h('p.quiet'), title = h('h1');
-  code.value = pad.pendingCode;
-  name.value = pad.session.kept.joined?.judge ?? '';
-  const form = h('form.body.join', {}, title, h('p.lead', {}, say('join.ask')), hint,
-    h('label', {}, say('join.code'), code), h('label', {}, say('join.name'), name), word, go);
-  form.addEventListener('submit', async event => {
+  const { session, outbox } = pad;
+  const field = (act, props) => h('input', { act, 'aria-label': say(`join.${act}`), spellcheck: false, ...props });
+  const code = field('code', { autocomplete: 'off', autocapitalize: 'characters', maxlength: 12 }), name = field('name', { autocomplete: 'name', maxlength: 40 });
+  const word = h('p.problem', { role: 'alert' }), hint = quiet(''), title = h('h1'), go = h('button.big', { act: 'join' }, say('join.go'));
+  name.value = session.kept.joined?.judge ?? '';
+  go.type = 'submit';
+  const root = h('form.body', {}, title, lead(say('join.ask')), hint, h('label', {}, say('join.code'), code), h('label', {}, say('join.name'), name), word, go);
+  root.onsubmit = async event => {
     event.preventDefault();
-    const typed = readCode(code.value), judge = name.value.trim();
-    const unsent = pad.session.kept.joined && !pad.session.signedOut ? pad.outbox.waiting : 0;
+    const typed = readCode(code.value), judge = name.value.trim(), unsent = session.signedOut ? 0 : outbox.waiting;
     put(word, !typed ? say('join.no-code') : !judge ? say('join.no-name') : unsent ? say('join.unsent', { n: unsent }) : '');
     if (word.textContent) return;
     go.disabled = true;
-    put(go, say('join.going'));
-    try {
-      await pad.join(typed, judge);
-    } catch (problem) {
-      put(word, problem.code === 'not-yours' ? say('join.not-a-judge') : problemText(problem));
-    }
+    await pad.join(typed, judge).catch(problem => put(word, sentence(problem)));
     go.disabled = false;
-    put(go, say('join.go'));
-  });
-  go.type = 'submit';
-  put(go, say('join.go'));
+  };
   return {
-    root: form, tick() {},
+    root,
     update() {
-      if (pad.pendingCode && code.value !== pad.pendingCode && pad.freshCode) { code.value = pad.pendingCode; pad.freshCode = false; }
+      if (pad.freshCode) { code.value = pad.pendingCode; pad.freshCode = false; }
       put(title, pad.competition);
-      put(hint, pad.session.signedOut && pad.session.kept.joined ? say('join.signed-out') : pad.pendingCode ? say('join.have') : '');
+      put(hint, session.signedOut && session.kept.joined ? say('join.signed-out') : pad.pendingCode ? say('join.have') : '');
     },
   };
 }
 
-export const waiting = page('waiting', pad => [pad.competition, pad.session.kept, pad.session.program, pad.session.next, !!pad.session.sheet], pad => {
-  const { joined, heat, left } = pad.session.kept;
-  const next = pad.nextHeat();
-  const at = next?.plannedAt ? new Date(next.plannedAt).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' }) : '';
-  const reading = heat && left !== heat && !pad.session.sheet;
+export const waiting = page('waiting', pad => [pad.competition, pad.session.kept, pad.session.program, pad.session.next, pad.sheet?.sheet], pad => {
+  const { kept, next } = pad.session, later = pad.nextHeat(), reading = kept.heat && kept.left !== kept.heat && !pad.sheet;
+  const time = later?.plannedAt ? new Date(later.plannedAt).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' }) : '';
   return [
-    h('h1', {}, pad.competition), laneTag(pad, joined.lane),
-    h('p.lead', {}, say(reading ? 'waiting.loading' : 'waiting.none')),
-    !reading && h('p', { act: 'next-heat' }, next ? [say('waiting.next', next), next.team, at && say('waiting.at', { time: at })].filter(Boolean).join(' · ') : say('waiting.nothing-planned')),
-    h('p.quiet', {}, say('waiting.how')),
-    pad.session.next && h('button.big', { act: 'next', on: () => pad.session.goOn() }, say('finish.next')),
+    h('h1', {}, pad.competition), laneTag(kept.joined.lane, '.huge'), lead(say(reading ? 'waiting.loading' : 'waiting.none')),
+    !reading && h('p.next', {}, later ? say('waiting.next', { ...later, time }).replace(/ ·$/, '') : say('waiting.end')),
+    quiet(say('waiting.how')), next && button('next', say('finish.next'), () => pad.session.goOn(), '.big'),
   ];
 });
 
-export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.notMine, pad.asking, pad.frame?.phase, calledAgain(pad.session.kept, pad.model, pad.frame)], pad => {
-  const { line, lane } = pad.model;
-  const late = ['running', 'halted'].includes(pad.frame?.phase);
-  const again = calledAgain(pad.session.kept, pad.model, pad.frame);
+const isAgain = pad => calledAgain(pad.session.kept, pad.model, pad.frame);
+
+export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.notMine, pad.asking, pad.frame?.phase, isAgain(pad)], pad => {
+  const { line, lane } = pad.model, late = /running|halted/.test(pad.frame?.phase);
   return [
-    h('h1', {}, `${pad.competition} · ${pad.sheet.title}`), laneTag(pad, lane), h('h2', {}, line.name),
-    h('p.quiet', {}, `${line.divisionName} · ${say('confirm.order')}`),
-    h('ol.names', {}, ...line.athletes.map(name => h('li', {}, name))),
-    h('p.lead', {}, say('confirm.ask')),
-    (late || again) && h('p.note', {}, say(again ? 'confirm.again' : 'confirm.late')),
-    (pad.problem || pad.notMine) && h('p.problem', { role: 'alert' }, pad.notMine ? say('confirm.not-mine', { lane, team: line.name }) : problemText(pad.problem)),
-    h('button.big', { act: 'confirm', disabled: pad.asking, on: () => pad.confirm() }, say('confirm.yes')),
-    h('button.wide', { act: 'not-mine', on: () => pad.set({ notMine: true }) }, say('confirm.no')),
+    heading(pad), laneTag(lane, '.huge'), h('h2', {}, line.name), quiet(line.divisionName), h('ol.names', {}, ...line.athletes.map(name => h('li', {}, name))),
+    lead(say('confirm.ask')), (late || isAgain(pad)) && h('p.note', {}, say(late ? 'confirm.late' : 'confirm.again')),
+    trouble(pad.notMine ? say('confirm.not-mine', { lane, team: line.name }) : sentence(pad.problem)),
+    button('confirm', say('confirm.yes'), () => pad.confirm(), '.big', { disabled: pad.asking }),
+    button('not-mine', say('confirm.no'), () => pad.set({ notMine: true }), '.wide'),
   ];
 });
 
-export const ready = pad => {
-  const begin = h('button.wide.hold', { act: 'begin' }, say('ready.begin'));
-  new Target(begin, { carried: () => 'begin', holdMs: () => 800, onAct: () => pad.session.keep({ begun: pad.session.kept.heat }) });
-  const top = h('div.body.ready'), body = h('div.body.ready', {}, top, begin);
-  return {
-    root: body, tick() {},
-    update() {
-      const { readyHeard, noStart } = pad.session.kept;
-      refill(top, JSON.stringify([pad.model.line, readyHeard, noStart]), () => {
-        const { step, athlete, line, lane } = pad.model;
-        return [
-          h('h1', {}, `${pad.competition} · ${pad.sheet.title}`), laneTag(pad, lane), h('h2', {}, line.name),
-          noStart ? h('p.problem', { role: 'alert' }, say(`ready.${noStart}`)) : null,
-          h('p.lead', {}, say('ready.title')), h('p', {}, say('ready.wait')),
-          h('p.big-line', {}, `${athlete ? say('ready.first', { name: line.athletes[athlete - 1] }) : say('ready.first-all')}: ${step?.label ?? ''}`),
-          readyHeard === null && h('p.note', {}, say('ready.unheard')),
-        ];
-      });
-    },
-  };
-};
-
-export const checksView = page('checks', pad => [pad.phone(), pad.session.kept.hand, pad.look], pad => [
-  h('h1', {}, say('checks.title')),
-  h('ul.checks', {}, ...checks(pad.phone()).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state },
-    say(`check.${id}.${state}`, values),
-    id === 'sound' && state === 'ask' && h('span.pair', {},
-      h('button', { act: 'sound-test', on: () => pad.testSound() }, say('checks.sound')),
-      h('button', { act: 'sound-heard', disabled: !pad.sound.ready, on: () => pad.set({ soundHeard: true }) }, say('checks.heard')))))),
-  h('div.pair', {}, ...settings(pad)),
-  h('button.big', { act: 'ready', on: () => pad.ready() }, say('checks.ready'), h('small', {}, say('checks.ready-how', { lane: pad.model.lane, team: teamOf(pad) }))),
+export const checking = page('checks', pad => [pad.phone(), pad.session.kept.hand, pad.look], pad => [
+  heading(pad), lead(say('checks')),
+  h('ul.list', {}, ...checks(pad.phone()).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
+    id === 'sound' && state === 'ask' && h('span.pair', {}, button('sound-test', say('checks.sound'), () => pad.testSound()),
+      button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sound.ready }))))),
+  settings(pad),
+  h('button.big', { act: 'ready', on: () => pad.ready() }, say('checks.ready'), h('small', {}, say('lane', { lane: pad.model.lane, team: pad.model.line.name }))),
 ]);
 
-/** Hand and light: kept on this phone. */
-export function settings(pad) {
-  const { hand } = pad.session.kept;
-  const other = hand === 'right' ? 'left' : 'right', look = pad.look === 'dark' ? 'light' : 'dark';
+export const ready = page('ready', pad => [pad.model.line, pad.session.kept, pad.offline()], pad => {
+  const { session, model } = pad, { noStart, readyHeard, heat } = session.kept;
   return [
-    h('button', { act: 'hand', on: () => pad.session.keep({ hand: other }) }, say(`settings.${other}`)),
-    h('button', { act: 'look', on: () => pad.session.keep({ look }) }, say(`settings.${look}`)),
+    heading(pad), laneTag(model.lane, '.huge'), h('h2', {}, model.line.name), trouble(noStart && say(`ready.${noStart}`)), h('p', {}, say('ready')), beginner(model),
+    readyHeard === null && pad.offline() && h('p.note', {}, say('ready.unheard')), holdButton(pad, 'begin', say('ready.begin'), () => session.keep({ begun: heat }), '.wide'),
   ];
+});
+
+export function countdown(pad) {
+  const digits = h('div.digits', { role: 'timer' });
+  return {
+    root: h('div.body.countdown', {}, h('div.row', {}, laneTag(pad.model.lane), h('h2', {}, pad.model.line.name)), digits, beginner(pad.model)),
+    update() {},
+    tick() {
+      const ms = pad.clock.msUntil(pad.frame.start.goAt);
+      put(digits, ms > 0 ? String(Math.ceil(ms / 1_000)) : say('go'));
+    },
+  };
 }
 
-export const countdown = pad => {
-  const digits = h('div.digits', { role: 'timer' }), word = h('p.lead');
-  const who = h('p.big-line');
-  const body = h('div.body.countdown', {}, h('div.row', {}, laneTag(pad, pad.model.lane), h('h2', {}, teamOf(pad))), word, digits, who);
-  const tick = () => {
-    const ms = pad.clock.msUntil(pad.frame?.start?.goAt ?? 0);
-    put(digits, ms > 0 ? String(Math.ceil(ms / 1_000)) : say('countdown.go'));
-    put(word, ms > -GO_SHOWN_MS && ms > 0 ? say('countdown.in') : '');
-  };
-  return {
-    root: body, tick,
-    update() {
-      const { step, athlete, line } = pad.model;
-      put(who, `${athlete ? say('ready.first', { name: line.athletes[athlete - 1] }) : say('ready.first-all')}: ${step?.label ?? ''}`);
-      tick();
-    },
-  };
-};
-
-export const taken = page('taken', pad => [pad.model.takenBy, pad.problem, pad.asking], pad => {
-  const { takenBy, lane } = pad.model;
+export const taken = page('taken', pad => [pad.model.told.seat, pad.problem, pad.asking], pad => {
+  const { told: { seat, judge: name }, lane } = pad.model;
   return [
-    laneTag(pad, lane),
-    h('p.lead', {}, say(takenBy ? 'taken.title' : 'taken.unknown', { name: takenBy?.by?.name, lane })),
-    h('p', {}, say('taken.how')),
-    pad.problem && h('p.problem', { role: 'alert' }, problemText(pad.problem)),
-    h('button.wide', { act: 'take-back', disabled: pad.asking, on: () => pad.takeSeat() }, say('taken.back')),
+    laneTag(lane, '.huge'), lead(say(seat ? 'taken' : 'taken.unknown', { name, lane })), h('p', {}, say('taken.how')), trouble(sentence(pad.problem)),
+    button('take-back', say('taken.back'), () => pad.takeSeat(), '.wide', { disabled: pad.asking }),
   ];
 });
 
-export const tab = page('tab', () => [], pad => [
-  h('p.lead', {}, say('tab.title')), h('p', {}, say('tab.how')),
-  h('button.big', { act: 'use-here', on: () => pad.useHere() }, say('tab.here')),
-]);
+export const tab = page('tab', () => 0, pad => [lead(say('tab')), button('use-here', say('tab.here'), () => pad.useHere(), '.big')]);

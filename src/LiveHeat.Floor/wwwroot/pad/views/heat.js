@@ -1,181 +1,110 @@
 // The heat: who, where and when above; the target below; undo, "lane is here" and the head judge at the foot.
 
+import { button, clockText, fit, h, put, refill, strip } from '../dom.js';
 import { capMs, following, heatMs } from '../lane.js';
-import { clockText, h, put, refill } from '../dom.js';
-import { phrase } from '../facts.js';
 import { say } from '../words.js';
-import { strip } from '../strip.js';
-import { Target } from '../touch.js';
-import { phaseNow } from '../view.js';
-import { settings } from './entry.js';
+import { foot, holdButton, laneTag, lead, notice, quiet, settings } from './parts.js';
 import { targetView } from './target.js';
-
-export const UNDO_HOLD_MS = 600, STOP_HOLD_MS = 800;
-
-/** Undo, "lane is here" and the call: also under the finish. */
-export function bar(pad, withHere = true) {
-  const undoWhat = h('span'), undo = h('button.undo', { act: 'undo' }, h('span', {}, say('undo')), undoWhat, h('i.held'));
-  const press = new Target(undo, {
-    carried: () => pad.model.last?.fact, holdMs: () => UNDO_HOLD_MS, onIgnored: why => pad.ignored(why),
-    onAct: (fact, stamp) => pad.record(stamp, { fact: 'undone', target: fact.id }),
-  });
-  const here = h('button.here', { act: 'here', on: () => pad.set({ panel: 'here' }) }, say('here'));
-  const call = h('button.call', { act: 'call' });
-  call.addEventListener('click', event => pad.callHeadJudge(event.timeStamp));
-  const root = h('nav.bar', {}, undo, withHere && here, call);
-  return {
-    root,
-    update() {
-      const { last } = pad.model;
-      put(undoWhat, last ? phrase(last.fact, pad.model) : say('undo.nothing'));
-      press.relabel(last?.fact.id ?? 'none', 0);
-      undo.disabled = !last;
-    },
-    tick() {
-      put(call, pad.callText());
-      call.classList.toggle('called', pad.calling);
-    },
-  };
-}
-
-/** One notice at a time in the place of "after this": what matters most first. */
-export function notices(pad) {
-  const { model } = pad;
-  const say1 = (id, text, act, on) => [h('p', { role: 'status' }, text), on && h('button', { act, on }, say('ok'))];
-  const [refused] = pad.outbox.refused;
-  if (refused) {
-    const what = phrase(refused.fact, model);
-    return { key: `refused ${refused.order}`, tone: 'bad', build: () => say1('refused', say('note.refused', { what, detail: refused.detail ?? refused.code ?? '' }), 'dismiss', () => pad.outbox.dismiss(refused)) };
-  }
-  const ruled = pad.nextRuling();
-  if (ruled) return { key: `ruling ${ruled.sequence}`, tone: 'ruling', build: () => say1('ruling', ruled.text, 'dismiss', () => pad.session.keep({ ruling: ruled.sequence })) };
-  const line = pad.standingNote();
-  return line ? { key: line, tone: 'note', build: () => say1('note', line) } : null;
-}
 
 export function heat(pad) {
   const team = h('h2'), who = h('span.who'), clock = h('b'), cap = h('small');
-  const head = h('header', {}, h('div.lane', {}, String(pad.model.lane)), h('div.team', {}, team, who), h('div.clock', {}, clock, cap));
-  const tape = strip(), then = h('div.then-line'), work = targetView(pad), foot = bar(pad), capPanel = capView(pad);
-  const panel = h('div.panel'), root = h('div.body.heat', {}, head, tape.root, then, capPanel.root, work.root, foot.root, panel);
+  const tape = strip(), then = h('div.then-line'), work = targetView(pad), bar = foot(pad, true), atCap = capView(pad), panel = h('div.panel');
+  const root = h('div.body.heat', {}, h('header', {}, laneTag(pad.model.lane), h('div.team', {}, team, who), h('div.clock', {}, clock, cap)),
+    tape.root, then, atCap.root, work.root, bar.root, panel);
 
   function whoText({ step, athlete, line, rounds }) {
-    const round = step?.round === null ? say('heat.after') : step?.round === 0 ? say('heat.before') : step ? say('heat.round', { n: step.round, of: rounds }) : '';
-    return [athlete ? say('heat.works', { name: line.athletes[athlete - 1] }) : say('heat.works-all'), round].filter(Boolean).join(' · ');
+    const round = !step ? '' : step.round ? say('round', { n: step.round, of: rounds }) : say(step.round === 0 ? 'round.before' : 'round.after');
+    return `${athlete ? say('works', { name: line.athletes[athlete - 1] }) : say('works.all')} · ${round}`;
   }
 
   function thenLine() {
-    const notice = notices(pad);
-    then.dataset.tone = notice?.tone ?? '';
-    if (notice) { refill(then, notice.key, notice.build); return; }
-    if (pad.faultsFor) {
-      refill(then, `faults ${pad.faultsFor.id}`, () => [h('p', {}, say('fault.why')), h('div.faults', {},
-        ...pad.faultsFor.faults.map((fault, i) => h('button', { act: `fault-${i + 1}`, on: () => pad.giveFault(fault) }, fault)),
-        h('button', { act: 'fault-none', on: () => pad.set({ faultsFor: null }) }, say('fault.skip')))]);
-      return;
+    const { faultsFor } = pad;
+    if (notice(pad, then)) { /* it has the place */ } else if (faultsFor) {
+      refill(then, faultsFor, () => [h('p.why', {}, say('fault.why')), ...faultsFor.faults.map((fault, i) => button(`fault-${i + 1}`, fault, () => pad.giveFault(fault)))]);
+    } else {
+      const [next, ...more] = following(pad.model).map(({ label }) => label);
+      refill(then, [next, more], () => h('p', {}, say('then'), ' ', h('strong', {}, next ?? say('then.last')), ...more.map(label => `${say('then.more')} ${label}`)));
     }
-    const next = following(pad.model);
-    refill(then, JSON.stringify(next.map(step => step.label)), () => [h('p', {}, `${say('heat.then')} `,
-      h('strong', {}, next[0]?.label ?? say('heat.last')), ...next.slice(1).map(step => say('heat.then-list') + step.label))]);
+    then.classList.toggle('faults', !!faultsFor && !then.dataset.tone);
+    const [text] = then.children;
+    fit(text, 20);
   }
 
-  const tick = () => {
-    const { frame, model } = pad, at = heatMs(frame, pad.now());
-    put(clock, at === null ? '–:––' : clockText(Math.max(0, at)));
-    const limit = capMs(model, frame), phase = phaseNow(frame, pad.now());
-    put(cap, at === null ? say('heat.no-start') : phase === 'halted' ? say('heat.halted') : pad.capped ? say('heat.capped') : limit ? say('heat.cap', { time: clockText(limit) }) : '');
-    foot.tick();
-  };
+  function tick() {
+    const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.now()), limit = capMs(model);
+    put(clock, at === null ? '–:––' : clockText(at));
+    put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
+    bar.tick();
+  }
 
   return {
     root, tick,
     update() {
-      const { model } = pad;
+      const { model, frame, capped, session: { kept }, look } = pad, ended = frame?.phase === 'ended';
       put(team, model.line.name);
       put(who, whoText(model));
       tape.update(model);
-      const ended = pad.frame?.phase === 'ended';
-      root.classList.toggle('capped', pad.capped);
-      capPanel.root.hidden = !pad.capped;
-      if (pad.capped) capPanel.update();
+      root.classList.toggle('capped', capped);
+      atCap.root.hidden = !capped;
+      if (capped) atCap.update();
+      thenLine();
       work.root.hidden = ended;
       if (!ended) work.update();
-      thenLine();
-      foot.update();
+      bar.update();
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
-      panel.dataset.panel = open ?? '';
-      if (open) refill(panel, `${open} ${model.open} ${model.athlete} ${pad.session.kept.hand} ${pad.look}`, () => (open === 'away' ? awayPanel(pad) : herePanel(pad)));
-      tick();
+      if (open) refill(panel, [open, model.open, model.athlete, kept.hand, look], () => (pad.away ? awayPanel(pad) : herePanel(pad)));
     },
   };
 }
 
-/** At the cap: how many of the open set counted. It can be changed until the heat is read back. */
+/** At the cap: how many of the open set counted. It can be changed until the heat is ended. */
 function capView(pad) {
-  const ask = h('p.lead'), number = h('output'), record = h('button.big', { act: 'cap-record' });
-  const minus = h('button', { act: 'cap-minus', 'aria-label': '−1', on: () => step(-1) }, '−'), plus = h('button', { act: 'cap-plus', 'aria-label': '+1', on: () => step(1) }, '+');
-  const row = h('div.number', {}, minus, number, plus);
-  const root = h('section.cap', {}, ask, row, record);
+  const ask = lead(''), number = h('output');
   let count = 0, of = 0, changing = false;
-  const settled = () => pad.model.atCap && !changing;
-  const step = by => { count = Math.max(0, Math.min(pad.model.step.quantity, count + by)); pad.changeNow(); };
-  record.addEventListener('click', event => {
+  const settled = () => !!pad.model.atCap && !changing;
+  const step = by => () => { count = Math.max(0, Math.min(pad.model.step.quantity, count + by)); pad.changeNow(); };
+  const minus = button('cap-minus', '−', step(-1)), plus = button('cap-plus', '+', step(1)), row = h('div.number', {}, minus, number, plus);
+  const record = button('cap-record', '', event => {
     const { atCap, open } = pad.model;
-    changing = !!settled();
-    if (changing) { pad.changeNow(); return; }
-    pad.record(event.timeStamp, ...(atCap ? [{ fact: 'undone', target: atCap.fact.id }] : []), { fact: 'reps-at-cap', step: open, count });
-  });
+    changing = settled();
+    if (changing) pad.changeNow(); else pad.record(event.timeStamp, ...(atCap ? [{ fact: 'undone', target: atCap.id }] : []), { fact: 'reps-at-cap', step: open, count });
+  }, '.big');
   return {
-    root,
+    root: h('section.cap', {}, ask, row, record),
     update() {
-      const { model } = pad, isSet = model.step?.kind === 'set';
-      if (of !== model.open) { of = model.open; count = model.atCap?.fact.count ?? model.count; changing = false; }
-      put(ask, !isSet ? say('cap.nothing') : settled() ? say('cap.wait') : say('cap.ask', { label: model.step.label }));
-      row.hidden = record.hidden = !isSet;
-      minus.disabled = plus.disabled = !!settled();
+      const { atCap, open, count: counted, step: { kind, label } } = pad.model;
+      if (of !== open) [of, count, changing] = [open, atCap?.count ?? counted, false];
+      put(ask, kind !== 'set' ? say('cap.nothing') : settled() ? say('cap.wait') : say('cap.ask', { label }));
+      row.hidden = record.hidden = kind !== 'set';
+      minus.disabled = plus.disabled = settled();
       put(number, String(count));
-      put(record, settled() ? `${say('cap.recorded', { n: count })} · ${say('cap.change')}` : say('cap.record', { n: count }));
+      put(record, say(settled() ? 'cap.change' : 'cap.record', { n: count }));
     },
   };
 }
 
 function awayPanel(pad) {
-  return [
-    h('p.lead', {}, say('away.ask', { label: pad.model.step?.label ?? '' })),
-    h('button.big', { act: 'away-yes', on: () => pad.set({ away: false }) }, say('away.yes')),
-    h('button.wide', { act: 'away-no', on: () => pad.set({ away: false, panel: 'here' }) }, say('away.no')),
-  ];
+  return h('div.body.away', {}, lead(say('away', { label: pad.model.step?.label })), button('away-yes', say('away.yes'), () => pad.set({ away: false }), '.big'),
+    button('away-no', say('away.no'), () => pad.set({ away: false, panel: 'here' }), '.wide'));
 }
 
 /** Where the lane is: a jump forward only. And what else happens seldom: another athlete works, the team stops. */
 function herePanel(pad) {
-  const { model } = pad, { steps, open, line } = model;
+  const { steps, open, line, athlete, rounds } = pad.model;
   const close = () => pad.set({ panel: null });
-  const jump = ({ step }) => event => {
-    close();
-    const before = steps[step - 2];
-    pad.record(event.timeStamp, { fact: before.kind === 'tag' ? 'tag-made' : 'step-done', step: before.step, timeKnown: false });
-  };
-  const stop = reason => {
-    const button = h('button.hold', { act: `stop-${reason}` }, say(`here.${reason}`));
-    new Target(button, { carried: () => reason, holdMs: () => STOP_HOLD_MS, onIgnored: why => pad.ignored(why), onAct: (_, stamp) => { close(); pad.record(stamp, { fact: 'lane-stopped', reason }); } });
-    return button;
-  };
+  const tell = fact => event => { close(); pad.record(event.timeStamp ?? event, fact); };
+  const jump = (one, before) => button('here-step', one.label, tell({ fact: before?.kind === 'tag' ? 'tag-made' : 'step-done', step: one.step - 1, timeKnown: false }), '',
+    { 'data-step': one.step, disabled: one.step <= open, 'aria-current': one.step === open ? 'step' : undefined });
   const rows = steps.flatMap((one, i) => [
-    one.round !== steps[i - 1]?.round && one.round ? h('h3', {}, say('heat.round', { n: one.round, of: model.rounds })) : null,
-    h('button', { act: 'here-step', 'data-step': String(one.step), disabled: one.step <= open, 'aria-current': one.step === open ? 'step' : undefined, on: jump(one) },
-      one.label, one.step === open ? h('small', {}, say('here.now')) : h('small', {}, line.athletes[one.athlete - 1] ?? '')),
-  ]).filter(Boolean);
-  queueMicrotask(() => requestAnimationFrame(() => pad.root.querySelector('[aria-current=step]')?.scrollIntoView({ block: 'center' })));
+    one.round && one.round !== steps[i - 1]?.round && h('h3', {}, say('round', { n: one.round, of: rounds }), ' · ', line.athletes[one.athlete - 1] ?? ''),
+    jump(one, steps[i - 1])]).filter(Boolean);
+  requestAnimationFrame(() => rows.find(row => row.ariaCurrent)?.scrollIntoView({ block: 'center' }));
   return [
-    h('div.row', {}, h('h2', {}, say('here.title')), h('button', { act: 'close', on: close }, say('here.close'))),
-    h('p.quiet', {}, say('here.how')), h('div.steps', {}, ...rows), h('p.quiet', {}, say('here.back')),
-    model.athlete ? h('div.pair.who-works', {}, h('p', {}, say('here.who')), ...line.athletes.map((name, i) => h('button', {
-      act: 'athlete', 'data-athlete': String(i + 1), disabled: i + 1 === model.athlete,
-      on: event => { close(); pad.record(event.timeStamp, { fact: 'athlete-working', step: open, athlete: i + 1 }); },
-    }, name))) : null,
-    h('div.pair', {}, h('p', {}, say('here.stop')), stop('withdrew'), stop('medical')),
-    h('div.pair', {}, ...settings(pad)),
+    h('div.row', {}, h('h2', {}, say('here.title')), button('close', say('here.close'), close)), quiet(say('here.how')), h('div.steps', {}, ...rows),
+    athlete && h('div.pair', {}, h('p', {}, say('here.who')), ...line.athletes.map((name, i) =>
+      button('athlete', name, tell({ fact: 'athlete-working', step: open, athlete: i + 1 }), '', { disabled: i + 1 === athlete, 'data-athlete': i + 1 }))),
+    h('div.pair', {}, h('p', {}, say('here.stop')), ...['withdrew', 'medical'].map(reason => holdButton(pad, `stop-${reason}`, say(`here.${reason}`), tell({ fact: 'lane-stopped', reason })))),
+    settings(pad),
   ];
 }
