@@ -78,7 +78,8 @@ internal sealed class HeatReading(SiteClient site, HeatId heat, LaneNumber lane,
         {
             // A lower head is another ledger.
             var known = lines.Head < after ? [] : lines.Facts.Select(KnownFact.Of).ToList();
-            facts = after == 0 ? known : [.. facts, .. known];
+            // Two readings may run at once: what both asked for counts once.
+            facts = [.. facts.Where(fact => fact.Sequence <= after), .. known];
             (head, startRead) = (lines.Head, StartOf(frame));
         }
 

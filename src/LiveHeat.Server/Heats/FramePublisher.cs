@@ -28,7 +28,7 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
             Wake(session, stoppingToken);
         }
 
-        await PublishPhones(stoppingToken);
+        await PublishPhones(stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     }
 
     private void Wake(HeatSession session, CancellationToken stopping)

@@ -44,8 +44,11 @@ internal static class Demo
         {
             // Stopped from the keyboard: all there is to say is on the screens and on the ledger.
         }
+        finally
+        {
+            await app.StopAsync();
+        }
 
-        await app.StopAsync();
         return 0;
     }
 
