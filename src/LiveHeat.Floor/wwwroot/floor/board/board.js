@@ -45,7 +45,8 @@ if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.sty
 
 // Until the first exchange the server's own time in the page is good enough to draw by.
 const serverNow = state.program?.serverNow ?? state.frame?.madeAt;
-const clock = new Clock({ bridge: serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncertaintyMs: 1_000 } : null });
+const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncertaintyMs: 1_000 } : null;
+const clock = new Clock(/** @type {any} */ ({ bridge }));
 const board = new Board(main, state, clock);
 
 let stopAsking = () => {};

@@ -35,7 +35,7 @@ export class Heading {
     this.set(this.title, sheet.title);
     this.tellLeaders(leaders);
     this.set(this.cap, scene === 'running' && this.caps.length === 2 ? '' : least === most ? words.cap(most) : words.caps(least, most));
-    mark(this.element, { status: scene === 'result' ? frame.phase : null, halted: frame.phase === 'halted' ? 'yes' : null });
+    mark(this.element, { status: scene === 'result' ? frame.phase : null, halted: frame.phase === 'halted' ? 'yes' : null, ...(scene === 'running' ? {} : { hurry: null }) });
     if (scene === 'before') {
       const lanes = frame.lanes.filter(lane => lane.status !== 'withdrawn'), ready = lanes.filter(lane => lane.ready).length;
       this.middle(words.upNext, ready === lanes.length ? words.allReady : words.ready(ready, lanes.length), true);

@@ -2,6 +2,7 @@
 import { Strip } from '../strip.js';
 import { drawn, make, mark, nameOf, say } from './nodes.js';
 import { fitBlock, fitLine } from './fit.js';
+import { LEAST_TEXT } from './pages.js';
 import { standingOf } from './standing.js';
 import { workOf } from './work.js';
 import { words } from './words.js';
@@ -91,12 +92,12 @@ export class LaneRow {
     const tries = two ? [[who, what, ''], [who, '', '']] : [[who, what, round, next], [who, what, '', next], [who, '', '', next], [who, '', '', '']];
     for (const [nth, [name, task, lap, then = '']] of tries.entries()) {
       this.work.replaceChildren(...line(name, task, lap, then));
-      if (fitLine(this.work, this.room) >= 1 || nth === tries.length - 1) break;
+      if (readable(this.work, fitLine(this.work, this.room)) || nth === tries.length - 1) break;
     }
     if (!two) return;
     for (const lap of [round, '']) {
       this.next.replaceChildren(...line('', '', lap, next));
-      if (fitLine(this.next, this.room) >= 1) break;
+      if (readable(this.next, fitLine(this.next, this.room))) break;
     }
   }
 
@@ -124,6 +125,9 @@ export class LaneRow {
     if (this.division.isConnected) fitLine(this.division, inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap);
   }
 }
+
+/** Whether a line is still large enough at the size it was given. @param {HTMLElement} line @param {number} size 1: as the style sheet has it */
+function readable(line, size) { return size >= 1 || parseFloat(line.style.fontSize) >= innerHeight * LEAST_TEXT - 0.5; }
 
 function ordinalOf(place) { return place ? [make('b', '', place.tie + place.number), make('small', '', place.suffix)] : []; }
 

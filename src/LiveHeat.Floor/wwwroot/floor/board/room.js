@@ -1,7 +1,7 @@
 // How much of a row the team's text may have: as much as this heat's longest texts need, within limits.
 import { workOf } from './work.js';
 
-const LEAST = 0.2, MOST = 0.34, MOST_STANDING = 0.25;   // parts of a row's width
+const LEAST = 0.2, MOST = 0.33, MOST_STANDING = 0.24;   // parts of a row's width
 
 /**
  * For the team's text: its name, who works and who is next, or afterwards all its athletes.
