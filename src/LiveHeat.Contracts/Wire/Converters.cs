@@ -80,8 +80,20 @@ internal sealed class ItemsConverterFactory : JsonConverterFactory
     {
         public override Items<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
-            var items = JsonSerializer.Deserialize<T[]>(ref reader, options) ?? throw new JsonException("A list is missing.");
+            var items = Array(ref reader, options) ?? throw new JsonException("A list is missing.");
             return items.Any(item => item is null) ? throw new JsonException("A list has an empty place.") : items.ToItems();
+        }
+
+        private static T[]? Array(ref Utf8JsonReader reader, JsonSerializerOptions options)
+        {
+            try
+            {
+                return JsonSerializer.Deserialize<T[]>(ref reader, options);
+            }
+            catch (JsonException wrong) when (wrong.Path is { Length: > 1 })
+            {
+                throw WirePlace.InList(wrong);
+            }
         }
 
         public override void Write(Utf8JsonWriter writer, Items<T> value, JsonSerializerOptions options)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using LiveHeat.Contracts.Wire;
 
 namespace LiveHeat.Server.Access;
 
@@ -30,9 +31,20 @@ internal sealed class BadRequests(RequestDelegate next)
     private static string Where(JsonException json)
     {
         var place = string.Create(CultureInfo.InvariantCulture, $"line {(json.LineNumber ?? 0) + 1}, character {(json.BytePositionInLine ?? 0) + 1}");
-        var field = json.Path is { Length: > 1 } path && path[0] == '$' ? $"the field {path.TrimStart('$', '.')} ({place})" : place;
-        // Our own converters say what they want; the library's words are for programmers.
-        var wanted = json.InnerException is null && !json.Message.Contains(" Path: ", StringComparison.Ordinal) ? $" — {json.Message.TrimEnd('.')}" : "";
-        return $"it goes wrong at {field}{wanted}";
+        var field = WirePlace.FieldOf(json) is { } path ? $"the field {path} ({place})" : place;
+        return $"it goes wrong at {field}{Wanted(json)}";
+    }
+
+    /// <summary>Our own converters say what they want; the library's words are for programmers.</summary>
+    private static string Wanted(JsonException json)
+    {
+        Exception first = json;
+        while (first.InnerException is { } cause)
+        {
+            first = cause;
+        }
+
+        return first is JsonException && first.GetType() == typeof(JsonException) && !first.Message.Contains(" Path: ", StringComparison.Ordinal)
+            ? $": {first.Message.TrimEnd('.')}" : "";
     }
 }

@@ -107,7 +107,7 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
 
     private static Problem SlowDown(TimeSpan wait) => new(
         StatusCodes.Status429TooManyRequests, "slow-down",
-        string.Create(CultureInfo.InvariantCulture, $"That was wrong too often. Wait {Math.Max(1, Math.Ceiling(wait.TotalSeconds))} s, look at it once more, and try again."))
+        string.Create(CultureInfo.InvariantCulture, $"There were too many wrong tries. Wait {Math.Max(1, Math.Ceiling(wait.TotalSeconds))} s, look at it once more, and try again."))
     {
         RetryAfter = wait,
     };
