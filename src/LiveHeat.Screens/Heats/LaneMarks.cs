@@ -1,0 +1,84 @@
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Screens.Words;
+
+namespace LiveHeat.Screens.Heats;
+
+/// <summary>How loud a mark is.</summary>
+public enum MarkKind
+{
+    /// <summary>Somebody waits for somebody now.</summary>
+    Loud,
+
+    /// <summary>To be put right before the result.</summary>
+    Trouble,
+
+    /// <summary>Good to know.</summary>
+    Plain,
+}
+
+/// <summary>Something to be said about a lane beside its work.</summary>
+public sealed record LaneMark(MarkKind Kind, string Words);
+
+/// <summary>What is to be said about a lane, loudest first; and which lanes are in trouble.</summary>
+public static class LaneMarks
+{
+    /// <summary>All marks of a lane.</summary>
+    public static IEnumerable<LaneMark> Of(LaneView lane, Frame frame)
+    {
+        var state = lane.State;
+        if (frame.Calls.Contains(lane.Lane))
+        {
+            yield return new(MarkKind.Loud, HeatDeskWords.Calls);
+        }
+
+        if (state.Flags.HasFlag(FactFlags.Quarantined))
+        {
+            yield return new(MarkKind.Trouble, HeatDeskWords.TapsHeld);
+        }
+
+        if (state.ReadBack is { Agreed: false } read)
+        {
+            yield return new(MarkKind.Trouble, LaneMarkWords.Disputed(read.Name));
+        }
+
+        if (state is { Status: LaneStatus.Finished, FinishMs: null })
+        {
+            yield return new(MarkKind.Trouble, LaneMarkWords.FinishUnknown);
+        }
+
+        foreach (var flag in FlagWords.Of(state.Flags & ~FactFlags.Quarantined))
+        {
+            yield return new(MarkKind.Trouble, flag);
+        }
+
+        if (state.Status == LaneStatus.Held)
+        {
+            yield return new(MarkKind.Plain, LaneMarkWords.Held);
+        }
+
+        if (state.Owed > 0)
+        {
+            yield return new(MarkKind.Plain, LaneMarkWords.Owed(state.Owed));
+        }
+
+        if (state.PenaltyMs > 0 || state.PenaltyReps > 0)
+        {
+            yield return new(MarkKind.Plain, LaneMarkWords.Penalty(state.PenaltyMs, state.PenaltyReps));
+        }
+
+        if (HeatTime.IsLive(frame.Phase) && state.Judge is null && state.Status is not (LaneStatus.Withdrawn or LaneStatus.Finished))
+        {
+            yield return new(MarkKind.Trouble, LaneMarkWords.NoJudge);
+        }
+    }
+
+    /// <summary>Lanes by trouble, then by number: who calls, then who has something to be put right, then the others.</summary>
+    public static IReadOnlyList<LaneView> TroubleFirst(IEnumerable<LaneView> lanes, Frame frame) =>
+        [.. lanes.OrderBy(lane => Of(lane, frame).Select(mark => (int)mark.Kind).DefaultIfEmpty(int.MaxValue).Min() switch
+            {
+                (int)MarkKind.Loud => 0,
+                (int)MarkKind.Trouble => 1,
+                _ => 2,
+            }).ThenBy(lane => lane.Lane)];
+}

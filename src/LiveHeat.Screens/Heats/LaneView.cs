@@ -1,0 +1,39 @@
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Screens.Heats;
+
+/// <summary>A lane: what it has to do and where it is.</summary>
+/// <param name="Sheet">From the sheet.</param>
+/// <param name="State">From the frame.</param>
+public sealed record LaneView(SheetLane Sheet, LaneFrame State)
+{
+    /// <summary>Its number on the floor.</summary>
+    public LaneNumber Lane => Sheet.Lane;
+
+    /// <summary>The step that is open; null when all is done.</summary>
+    public SheetStep? OpenStep => Find(State.Open);
+
+    /// <summary>How many rounds there are.</summary>
+    public int Rounds => Sheet.Steps.Select(step => step.Round ?? 0).DefaultIfEmpty(0).Max();
+
+    /// <summary>The score when all is done.</summary>
+    public int WorthOfAll => Sheet.Steps.Sum(step => step.Worth);
+
+    /// <summary>The step of that number; null when there is none.</summary>
+    public SheetStep? Find(int step) => step >= 1 && step <= Sheet.Steps.Count ? Sheet.Steps[step - 1] : null;
+
+    /// <summary>An athlete's name by number; empty when the team works as one.</summary>
+    public string NameOf(int athlete) => athlete >= 1 && athlete <= Sheet.Athletes.Count ? Sheet.Athletes[athlete - 1] : "";
+
+    /// <summary>Who works now; empty when the team works as one, or is through.</summary>
+    public string Worker => OpenStep is { } step ? NameOf(step.Athlete) : "";
+
+    /// <summary>Who is tagged next; empty when nobody is.</summary>
+    public string Next => Sheet.Steps.Skip(State.Open - 1).FirstOrDefault(step => step.Kind == StepKind.Tag) is { To: { } to } ? NameOf(to) : "";
+
+    /// <summary>The next thing that scores after the open step; null when the open one is the last.</summary>
+    public SheetStep? NextWork => Sheet.Steps.Skip(State.Open).FirstOrDefault(step => step.Kind != StepKind.Tag);
+}

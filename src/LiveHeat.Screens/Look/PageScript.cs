@@ -1,0 +1,41 @@
+using Microsoft.JSInterop;
+
+namespace LiveHeat.Screens.Look;
+
+/// <summary>The browser's own things: ground, printing, coming back from the background.</summary>
+public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
+{
+    private Task<IJSObjectReference>? module;
+    private DotNetObjectReference<PageScript>? here;
+
+    /// <summary>The page was away, or the device found a network again.</summary>
+    public event Action? Back;
+
+    /// <summary>Whether this device keeps the light ground.</summary>
+    public async Task<bool> IsLight() => await (await Module()).InvokeAsync<string>("ground") == "light";
+
+    /// <summary>Keeps the ground for this device.</summary>
+    public async Task SetGround(bool light) => await (await Module()).InvokeVoidAsync("setGround", light ? "light" : "dark");
+
+    /// <summary>Opens the browser's print dialog.</summary>
+    public async Task Print() => await (await Module()).InvokeVoidAsync("print");
+
+    /// <summary>Begins to listen for <see cref="Back"/>.</summary>
+    public async Task Listen() => await (await Module()).InvokeVoidAsync("onReturn", here ??= DotNetObjectReference.Create(this));
+
+    /// <summary>Called by the page.</summary>
+    [JSInvokable]
+    public void Returned() => Back?.Invoke();
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        here?.Dispose();
+        if (module is not null)
+        {
+            await (await module).DisposeAsync();
+        }
+    }
+
+    private Task<IJSObjectReference> Module() => module ??= script.InvokeAsync<IJSObjectReference>("import", "./page.js").AsTask();
+}

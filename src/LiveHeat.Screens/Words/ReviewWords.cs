@@ -1,0 +1,35 @@
+using LiveHeat.Contracts.Results;
+using LiveHeat.Engine.Scoring;
+
+namespace LiveHeat.Screens.Words;
+
+/// <summary>The review.</summary>
+public static class ReviewWords
+{
+    public const string NotReadBack = "score not read back yet";
+    public const string TimeUnknown = "time unknown";
+
+    public static string Unsent(int count) => $"{CommonWords.Count(count, "tap", "taps")} still on the phone";
+
+    public static string Score(ResultLane lane) => lane.Outcome switch
+    {
+        Outcome.DidNotStart => "did not start",
+        Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
+        Outcome.FinishedTimeUnknown => TimeUnknown,
+        Outcome.Stopped => $"stopped, {lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
+        _ => $"{lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
+    };
+
+    /// <summary>Rulings that moved the result, in words.</summary>
+    public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{RulingWords.Penalty(penalty.AddMs, penalty.Reps)}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
+        .Concat(lane.AdjustMs != 0 ? [RulingWords.Adjusted(lane.AdjustMs)] : [])
+        .Concat(lane.HeldMs > 0 ? [$"held {TimeWords.Exact(lane.HeldMs)}"] : [])
+        .Concat(lane.TagFaults > 0 ? [CommonWords.Count(lane.TagFaults, "tag missed", "tags missed")] : []));
+
+    public static string ReadBack(ResultLane lane) => lane.ReadBack switch
+    {
+        null => lane.Outcome == Outcome.DidNotStart ? "" : HeatDeskWords.NotReadBack,
+        { Agreed: true, Name: var name } => $"{HeatDeskWords.Agreed} ({name})",
+        { Name: var name } => $"{HeatDeskWords.Disputed} ({name})",
+    };
+}

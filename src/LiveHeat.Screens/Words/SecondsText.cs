@@ -1,0 +1,15 @@
+using System.Globalization;
+
+namespace LiveHeat.Screens.Words;
+
+/// <summary>Seconds as a person writes them: "2", "1.5", "-0,5".</summary>
+public static class SecondsText
+{
+    private const decimal Most = 3600;
+
+    /// <summary>Milliseconds, within an hour either way; null when it is no number.</summary>
+    public static int? Ms(string? text) =>
+        decimal.TryParse((text ?? "").Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seconds) && Math.Abs(seconds) <= Most
+            ? (int)Math.Round(seconds * 1000)
+            : null;
+}

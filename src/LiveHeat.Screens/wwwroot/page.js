@@ -1,0 +1,27 @@
+// What a page needs of the browser that C# cannot reach: ground, return from the background, printing.
+const GROUND = 'ground';
+
+/** The ground kept on this device: "dark" or "light". */
+export function ground() {
+  let kept = null;
+  try { kept = localStorage.getItem(GROUND); } catch { /* storage switched off: the default then */ }
+  return kept === 'light' ? 'light' : 'dark';
+}
+
+export function setGround(name) {
+  document.documentElement.dataset.ground = name;
+  try { localStorage.setItem(GROUND, name); } catch { /* the page shows it all the same */ }
+}
+
+/** Calls back when the page was hidden for more than two seconds: a socket that slept is not to be trusted. */
+export function onReturn(screen) {
+  let hiddenAt = null;
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') { hiddenAt = Date.now(); return; }
+    if (hiddenAt !== null && Date.now() - hiddenAt > 2_000) screen.invokeMethodAsync('Returned');
+    hiddenAt = null;
+  });
+  addEventListener('online', () => screen.invokeMethodAsync('Returned'));
+}
+
+export function print() { window.print(); }
