@@ -1,24 +1,17 @@
-// The hub's client: SignalR's JSON protocol over one WebSocket, without negotiation (docs/wire.md, section 5). It never gives up.
-// A push may be lost; after each connect it watches again and so gets the newest frame.
+// The hub's client: SignalR's JSON protocol over one WebSocket (docs/wire.md, section 5). It never gives up. A push may be lost; after
+// each connect it watches again and so gets the newest frame.
 
-const END = '\x1e';                                  // ends each message
-const INVOCATION = 1, COMPLETION = 3, PING = 6, CLOSE = 7;
-const PING_EVERY_MS = 5_000;
-const SILENCE_MS = 12_000;                           // the server pings every 5 s; longer silence is a dead link
-const OPENING_MS = 8_000;
+const END = '\x1e', INVOCATION = 1, COMPLETION = 3, PING = 6, CLOSE = 7;
+const PING_EVERY_MS = 5_000, SILENCE_MS = 12_000, OPENING_MS = 8_000;      // the server pings every 5 s too
 const STEADY_MS = 5_000;                             // a link this old has proved itself: the next retry is at once
 const HIDDEN_MS = 2_000;                             // away longer than this, a socket is not to be trusted
 const RETRY_MS = [0, 250, 500, 1_000, 2_000, 5_000];
 
-/** The nth retry (from 0): half of the wait certain, half by chance, so that sixty phones do not knock at once. */
-export function retryDelayMs(attempt, chance = Math.random()) {
-  return RETRY_MS[Math.min(attempt, RETRY_MS.length - 1)] * (1 + chance) / 2;
-}
+/** Half of the wait certain, half by chance: sixty phones do not knock at once. */
+export function retryDelayMs(attempt, chance = Math.random()) { return RETRY_MS[Math.min(attempt, RETRY_MS.length - 1)] * (1 + chance) / 2; }
 
-/** Of one heat and one epoch, a frame with a lower sequence may not take the place of a newer one. */
-export function isNewer(last, next) {
-  return !last || last.heat !== next.heat || last.epoch !== next.epoch || next.sequence >= last.sequence;
-}
+/** Of one heat and epoch, a lower sequence does not take the place of a higher. */
+export function isNewer(last, next) { return last?.heat !== next.heat || last.epoch !== next.epoch || next.sequence >= last.sequence; }
 
 export class Hub {
   /** @type {'online'|'connecting'|'offline'} */ state = 'offline';
@@ -33,61 +26,52 @@ export class Hub {
   constructor(url, listener = {}) {
     this.url = new URL(url, location.href).href.replace(/^http/, 'ws');
     this.listener = listener;
+    this.retryNow = () => { if (!this.stopped) { this.attempt = 0; this.drop(); this.connect(); } };
+    addEventListener('online', this.retryNow);
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'hidden') this.hiddenAt = Date.now();
+      else if (this.state !== 'online' || Date.now() - this.hiddenAt > HIDDEN_MS) this.retryNow();
+    });
   }
 
   start() {
-    if (!this.stopped) return;
-    this.stopped = false;
-    if (!this.retryNow) {
-      this.retryNow = () => { if (!this.stopped) { this.attempt = 0; this.drop(); this.connect(); } };
-      addEventListener('online', this.retryNow);
-      document.addEventListener('visibilitychange', () => {
-        if (document.visibilityState === 'hidden') this.hiddenAt = Date.now();
-        else if (this.state !== 'online' || Date.now() - this.hiddenAt > HIDDEN_MS) this.retryNow();
-      });
-    }
-    this.connect();
+    if (this.stopped) { this.stopped = false; this.connect(); }
   }
 
   stop() {
     this.stopped = true;
-    clearTimeout(this.retryTimer);
     this.drop();
   }
 
-  /** Follows one heat ("current" for the one that is on). A second call moves the connection. */
+  /** Follows one heat, or "current". A second call moves the connection. */
   watch(heat) {
-    const moved = this.heat !== heat;
+    if (this.heat === heat) return;
     this.heat = heat;
-    if (moved && this.state === 'online') this.askToWatch();
+    this.askToWatch();
   }
 
-  /** One clock exchange: the server's answer with our own `t1` (performance.now() just before) and `t4` (at arrival). */
+  /** One clock exchange: the server's answer with our own `t1` and `t4`, readings of performance.now(). */
   async exchange(t1) {
     const { result, at } = await this.invoke('Exchange', t1);
     return { ...result, t1, t4: at };
   }
 
-  /** Tells the desk how this phone is. Nothing comes back, and nothing is lost if it does not arrive. */
+  /** Nothing comes back, and nothing is lost if it does not arrive. */
   reportPhone(status) { this.send({ type: INVOCATION, target: 'ReportPhone', arguments: [status] }); }
 
-  // ---- below: the connection itself ----
-
   connect() {
-    clearTimeout(this.retryTimer);
-    this.tell('connecting');
     const socket = this.socket = new WebSocket(this.url);
+    this.tell('connecting');
     this.heardAt = this.pingedAt = performance.now();
     this.openedAt = 0;
     socket.onopen = () => socket.send(JSON.stringify({ protocol: 'json', version: 1 }) + END);
     socket.onmessage = ({ data }) => this.hear(data);
     socket.onclose = () => this.fail();
-    this.pulse = setInterval(() => this.beat(), 1_000);
+    this.pulse = setInterval(() => this.beat(performance.now()), 1_000);
   }
 
-  beat() {
-    const now = performance.now();
-    if (now - this.heardAt > (this.openedAt ? SILENCE_MS : OPENING_MS)) { this.fail(); return; }
+  beat(now) {
+    if (now - this.heardAt > (this.openedAt ? SILENCE_MS : OPENING_MS)) this.fail();
     if (!this.openedAt) return;
     if (now - this.openedAt > STEADY_MS) this.attempt = 0;
     if (now - this.pingedAt >= PING_EVERY_MS) { this.pingedAt = now; this.send({ type: PING }); }
@@ -104,6 +88,7 @@ export class Hub {
     clearTimeout(this.retryTimer);
     if (socket) { socket.onopen = socket.onmessage = socket.onclose = null; socket.close(); }
     this.socket = null;
+    this.openedAt = 0;
     for (const { reject } of this.pending.values()) reject(new Error('connection lost'));
     this.pending.clear();
     this.tell('offline');
@@ -112,25 +97,21 @@ export class Hub {
   hear(text) {
     const at = this.heardAt = performance.now();
     for (const part of text.split(END).filter(Boolean)) {
-      const message = JSON.parse(part);
-      if (message.type === CLOSE || message.error && !message.type) { this.fail(); return; }
-      if (!this.openedAt) this.opened(at);
-      else if (message.type === INVOCATION) this.called(message.target, message.arguments[0]);
-      else if (message.type === COMPLETION) this.answered(message, at);
+      const { type, error, target, arguments: [what] = [], invocationId, result = null } = JSON.parse(part);
+      if (type === CLOSE || error && !type) { this.fail(); return; }
+      if (!this.openedAt) {
+        this.openedAt = at;
+        this.tell('online');
+        this.askToWatch();
+      } else if (type === INVOCATION) {
+        if (target === 'FrameReady') this.takeFrame(what);
+        else this.listener[{ ProgramChanged: 'onProgram', PhonesReady: 'onPhones' }[target]]?.(what);
+      } else if (type === COMPLETION) {
+        const waiting = this.pending.get(invocationId);
+        this.pending.delete(invocationId);
+        if (error) waiting?.reject(new Error(error)); else waiting?.resolve({ result, at });
+      }
     }
-  }
-
-  opened(at) {
-    this.openedAt = at;
-    this.tell('online');
-    if (this.heat) this.askToWatch();
-  }
-
-  called(target, what) {
-    const { onProgram, onPhones } = this.listener;
-    if (target === 'FrameReady') this.takeFrame(what);
-    else if (target === 'ProgramChanged') onProgram?.();
-    else if (target === 'PhonesReady') onPhones?.(what);
   }
 
   takeFrame(frame) {
@@ -139,9 +120,9 @@ export class Hub {
     this.listener.onFrame?.(frame);
   }
 
-  askToWatch() { this.invoke('Watch', this.heat).then(({ result }) => this.takeFrame(result), () => {}); }
+  askToWatch() { if (this.heat) this.invoke('Watch', this.heat).then(({ result }) => this.takeFrame(result), () => {}); }
 
-  /** Calls a method of the hub. @returns {Promise<{result: any, at: number}>} */
+  /** @returns {Promise<{result: any, at: number}>} */
   invoke(target, ...args) {
     return new Promise((resolve, reject) => {
       if (this.state !== 'online') { reject(new Error('not connected')); return; }
@@ -151,14 +132,8 @@ export class Hub {
     });
   }
 
-  answered({ invocationId, result = null, error }, at) {
-    const waiting = this.pending.get(invocationId);
-    this.pending.delete(invocationId);
-    if (error) waiting?.reject(new Error(error)); else waiting?.resolve({ result, at });
-  }
-
   send(message) {
-    if (this.state === 'online' && this.socket?.readyState === 1) this.socket.send(JSON.stringify(message) + END);
+    if (this.state === 'online' && this.socket.readyState === 1) this.socket.send(JSON.stringify(message) + END);
   }
 
   tell(state) {

@@ -1,19 +1,18 @@
 // What must be right with this phone before a heat. Nothing here stops a judge; it says what is wrong and what to do.
 
-/** Asks the browser to keep our storage; it decides by itself and may say no. @returns {Promise<'safe'|'at-risk'>} */
+/** The browser decides by itself and may say no. @returns {Promise<'safe'|'at-risk'>} */
 export async function askForStorage() {
   const { storage } = navigator;
   return await storage?.persisted?.() || await storage?.persist?.() ? 'safe' : 'at-risk';
 }
 
-/** @returns {Promise<{percent: number, charging: boolean}|undefined>} nothing where the browser does not tell */
 export async function battery() {
   const found = await navigator.getBattery?.().catch(() => undefined);
   return found && { percent: Math.round(found.level * 100), charging: found.charging };
 }
 
-/** @returns {{id: string, state: 'ok'|'ask'|'warn', values?: any}[]} said in words as check.<id>.<state> */
-export function checks({ durable, storage, online, clock, soundHeard, wake, battery: power }) {
+/** @returns {{id: string, state: 'ok'|'ask'|'warn', values?: any}[]} */
+export function checks({ durable, storage, online, clock, soundHeard, wake, power }) {
   return [
     { id: 'storage', state: !durable ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
     { id: 'clock', state: { good: 'ok', fair: 'ask' }[clock.word] ?? 'warn', values: clock },

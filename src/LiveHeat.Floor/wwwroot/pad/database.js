@@ -1,12 +1,11 @@
-// What this phone keeps: the outbox of taps, the heats it knows, a few small things. IndexedDB; taps with strict durability, so that a
-// transaction's end means "on the disk", not "soon on the disk".
+// What this phone keeps: taps, heats, a few small things. Taps with strict durability: a transaction's end means "on the disk".
 
 /** @typedef {{order: number, heat: string, fact: any, state: 'waiting'|'safe'|'refused', sequence?: number, flags?: string[],
- *   code?: string, detail?: string, dismissed?: boolean}} Tap  `order` is this phone's own numbering; the fact carries its id */
+ *   code?: string, detail?: string, dismissed?: boolean}} Tap */
 
 const OPEN_MS = 3_000;               // some browsers never answer an open; then it is memory, and the checks say so
 
-/** 128 random bits as 22 characters of base64url. */
+/** 128 random bits. */
 export function randomId() {
   return btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(16)))).replace(/\+/g, '-').replace(/\//g, '_').slice(0, 22);
 }
@@ -35,7 +34,7 @@ export class Database {
 
   constructor(name, connection) { Object.assign(this, { name, connection }); }
 
-  /** Runs `work` in one transaction; resolves to what it returned when the transaction is complete. */
+  /** Resolves to what `work` returned when its transaction is complete. */
   async run(durability, work, mode = 'readwrite') {
     const begin = () => this.connection.transaction(['kept', 'heats', 'taps'], mode, { durability });
     let transaction;
@@ -51,7 +50,7 @@ export class Database {
     });
   }
 
-  /** Everything, in one read. @returns {Promise<{kept: any, heats: any[], taps: Tap[]}>} */
+  /** @returns {Promise<{kept: any, heats: any[], taps: Tap[]}>} */
   async load() {
     const [keys, values, heats, taps] = await this.run('relaxed', ({ kept, heats, taps }) =>
       [kept.getAllKeys(), kept.getAll(), heats.getAll(), taps.getAll()], 'readonly');
@@ -63,7 +62,7 @@ export class Database {
   updateTaps(changed) { return this.run('relaxed', ({ taps }) => changed.forEach(tap => taps.put(tap))); }
   removeTaps(orders) { return this.run('relaxed', ({ taps }) => orders.forEach(order => taps.delete(order))); }
 
-  /** Stores taps; the ids come from the counter, which moves in the same transaction. @returns {Promise<Tap[]>} */
+  /** The ids come from the counter, which moves in the same transaction. @returns {Promise<Tap[]>} */
   addTaps(heat, facts) {
     return this.run('strict', ({ kept, taps }) => {
       const added = facts.map(fact => ({ heat, fact, state: 'waiting' }));
@@ -75,14 +74,13 @@ export class Database {
     });
   }
 
-  /** An id for a command. */
   async nextId() {
     let id;
     await this.run('strict', ({ kept }) => counted(kept, 1, ids => { [id] = ids; }));
     return id;
   }
 
-  /** New ids from a new outbox id: ours were used by another phone, or by an older copy of this one. */
+  /** New ids from a new outbox id. */
   renew(changed) {
     return this.run('strict', ({ kept, taps }) => {
       kept.put(renewed(changed), 'outbox');
@@ -107,17 +105,17 @@ function renewed(taps) {
   return { id, next: taps.length + 1 };
 }
 
-/** The same where there is no storage: it records and sends, but a reload loses what is unsent. */
+/** Where there is no storage: it records and sends, but a reload loses what is unsent. */
 export class Memory {
   durable = false;
   outbox = { id: randomId(), next: 1 };
-  order = 1e9;                       // above any of the disk's: taps that the disk refused go beside those it took
+  order = 1e9;                       // above any of the disk's
 
   async load() { return { kept: {}, heats: [], taps: [] }; }
-  async keep() { /* nowhere */ }
-  async keepHeat() { /* nowhere */ }
-  async updateTaps() { /* the outbox holds them */ }
-  async removeTaps() { /* the outbox holds them */ }
+  async keep() {}
+  async keepHeat() {}
+  async updateTaps() {}
+  async removeTaps() {}
   async nextId() { return `${this.outbox.id}.${this.outbox.next++}`; }
   async renew(taps) { this.outbox = renewed(taps); }
   async addTaps(heat, facts) {

@@ -1,6 +1,6 @@
 // The little that is needed to make and change elements.
 
-/** An element: "button.big.wide"; `act` becomes data-act, `on` its click; false and null children are left out. @returns {any} */
+/** An element such as "p.lead"; `act` becomes data-act, `on` its click; false and null children are left out. @returns {any} */
 export function h(name, { act, on, ...props } = {}, ...children) {
   const [tag, ...classes] = name.split('.');
   const element = document.createElement(tag);
@@ -15,13 +15,12 @@ export function h(name, { act, on, ...props } = {}, ...children) {
   return element;
 }
 
-/** A button. */
 export function button(act, text, on, classes = '', props = {}) { return h(`button${classes}`, { act, on, ...props }, text); }
 
-/** Changes a text only when it is another: the screen is not touched ten times a second for nothing. */
+/** The screen is not touched when the text is the same. */
 export function put(element, text) { if (element.textContent !== text) element.textContent = text; }
 
-/** Replaces the children only when what they are made of is another. */
+/** Nor when what the children are made of is the same. */
 export function refill(element, made, build) {
   const key = JSON.stringify(made);
   if (element.madeOf === key) return;
@@ -29,7 +28,7 @@ export function refill(element, made, build) {
   element.replaceChildren(...[build()].flat().filter(Boolean));
 }
 
-/** Gives an element the largest font size, in px, at which its text stays inside it. */
+/** The largest font size, in px, at which the text stays inside its element. */
 export function fit(element, most, least = 11) {
   const { clientWidth, clientHeight, textContent, style } = element, key = `${textContent} ${clientWidth} ${clientHeight}`;
   if (element.fitted === key || !clientWidth) return;

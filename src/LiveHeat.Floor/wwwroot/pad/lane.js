@@ -5,7 +5,7 @@ import { laneNow, latest } from './steps.js';
 const UNDOABLE = /^(step-done|tag-made|value-entered|count-reached|no-rep|tag-fault|athlete-working|reps-at-cap|lane-stopped|score-read-back)$/;
 const OVER = ['ended', 'frozen', 'certified'];
 
-/** @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[]}} known  `frame` null: never heard of one */
+/** @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[]}} known */
 export function laneModel({ sheet, frame, lane, entries }) {
   const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
   const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;
@@ -32,13 +32,12 @@ export function laneModel({ sheet, frame, lane, entries }) {
   };
 }
 
-/** How many units of a set one tap stands for; 0 when only its end is tapped. */
+/** Units of a set that one tap stands for; 0 when only its end is tapped. */
 export function checkpoint({ kind, unit, increment }, { counting, checkpointEvery }) {
   if (counting !== 'reps' || kind !== 'set') return 0;
   return unit === 'reps' ? checkpointEvery || 1 : increment > 1 ? increment : 0;
 }
 
-/** What the target records for the open step. */
 export function carriedBy(step, count, sheet) {
   const { kind, quantity, step: number } = step, every = checkpoint(step, sheet);
   const next = every ? (Math.floor(count / every) + 1) * every : Infinity;
@@ -53,12 +52,10 @@ export function tooEarly({ step, boundary, counted, count, open, start }, carrie
   return from > 0 && instant - from < step.earliestMs * part;
 }
 
-/** Heat time of an instant; null while no start is known. */
 export function heatMs(frame, instant) {
   return frame?.start && instant !== null ? instant - frame.start.goAt - (frame.haltedMs ?? 0) : null;
 }
 
-/** The lane's cap in heat time; null when there is none for now. */
 export function capMs({ told, line }) { return told ? told.capMs : line.capMs; }
 
 export function isCapped(model, frame, now) {
@@ -66,36 +63,31 @@ export function isCapped(model, frame, now) {
   return !!model.step && cap !== null && at !== null && at >= cap;
 }
 
-/** The finish in milliseconds: the server's word when it has one, else this phone's own, rounded up to 0.1 s as hand times are. */
+/** The server's word when it has one, else this phone's own, rounded up to 0.1 s as hand times are. */
 export function finishMs({ told, boundary }, frame) {
   if (told?.officialMs != null) return told.officialMs;
   const own = boundary === null ? null : heatMs(frame, boundary);
   return own === null ? null : Math.ceil((own - (told?.creditMs ?? 0)) / 100) * 100;
 }
 
-/** The steps after the open one, up to the next tag. */
 export function following({ steps, open }) {
   const rest = steps.slice(open, open + 3), tag = rest.findIndex(({ kind }) => kind === 'tag');
   return tag < 0 ? rest : rest.slice(0, tag + 1);
 }
 
-/** The heat's phase by our own clock: a count-down ends by itself. */
+/** A count-down ends by our own clock. */
 export function phaseNow(frame, now) {
   return frame?.phase === 'counting-down' && now !== null && now >= frame.start.goAt ? 'running' : frame?.phase ?? 'planned';
 }
 
-/** The heat was called anew after we had said that we are ready: lane and team are looked at once more. */
+/** Called anew after we had said that we are ready: lane and team are looked at once more. */
 export function calledAgain({ ready, heat, readyHeard }, { told }, frame) {
   return ready === heat && !!readyHeard && frame.sequence >= readyHeard && told?.ready === false;
 }
 
-/** Another phone has our seat, or the server does not know it. */
 export function seatLost({ seat, seatSince }, { told }, frame) { return !!told && frame.sequence >= seatSince && told.seat !== seat; }
 
-/**
- * Which screen is shown: a function of what the pad knows. `alone`: no other tab is the pad; `now`: null when unknown.
- * @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'}
- */
+/** Which screen is shown. @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'} */
 export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
   if (!alone) return 'tab';
   if (asksToJoin || !kept.joined) return 'join';

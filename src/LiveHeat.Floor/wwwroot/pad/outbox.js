@@ -2,14 +2,12 @@
 
 import { Memory } from './database.js';
 
-/** @typedef {import('./database.js').Tap} Tap */
-
 export const MOST_AT_ONCE = 200;
 
-/** Full jitter: anywhere between nothing and a bound that doubles up to 8 s, so that sixty phones do not come back as one. */
+/** Full jitter, so that sixty phones do not come back as one. */
 export function waitMs(attempt, chance = Math.random()) { return chance * Math.min(8_000, 500 * 2 ** attempt); }
 
-/** The next to send: all waiting taps of the oldest one's heat, in the order they were made. @param {Tap[]} taps */
+/** The waiting taps of the oldest one's heat, in the order they were made. */
 export function nextBatch(taps, most = MOST_AT_ONCE) {
   const waiting = taps.filter(({ state }) => state === 'waiting');
   return waiting.filter(({ heat }) => heat === waiting[0].heat).slice(0, most);
@@ -23,24 +21,22 @@ export function afterReceipt(tap, { outcome, sequence, flags, code, detail }) {
 }
 
 export class Outbox {
-  /** @type {Tap[]} by order */ taps = [];
-  /** @type {string|null} the ledger's */ epoch = null;
-  /** false once a tap could only be held in memory */ storing = true;
+  /** @type {import('./database.js').Tap[]} by order */ taps = [];
+  epoch = null;
+  storing = true;
   attempt = 0;
   adding = Promise.resolve();
 
-  /** @param {{post: (path: string, body: any) => Promise<any>, onChange: () => void, onRestored: () => void, onConflict: () => void}} options */
   constructor(database, options) { Object.assign(this, { database, options }); }
 
   load(taps, epoch) { Object.assign(this, { taps, epoch }); }
 
-  /** Stores taps and begins to send. `build` runs when all earlier taps have their ids, so that an undo can name a tap just made.
-   *  @returns {Promise<Tap[]>} once on the disk */
+  /** Resolves once on the disk. `build` runs when all earlier taps have their ids: an undo can name a tap just made. */
   add(heat, build) {
     const added = this.adding.then(async () => {
       const facts = build();
       const taps = await this.database.addTaps(heat, facts).catch(() => {
-        // The disk refused (full, or forbidden). Better in memory and sent than lost; the pad says so.
+        // The disk is full, or forbidden. Better in memory and sent than lost; the pad says so.
         this.storing = false;
         this.spare ??= new Memory();
         return this.spare.addTaps(heat, facts);
@@ -54,7 +50,6 @@ export class Outbox {
     return added;
   }
 
-  /** @returns {import('./steps.js').Entry[]} */
   entriesOf(heat) {
     return this.taps.filter(tap => tap.heat === heat).map(({ fact, sequence, flags, state }) => ({ fact, sequence, flags, refused: state === 'refused' }));
   }
@@ -64,7 +59,6 @@ export class Outbox {
 
   dismiss(tap) { return this.settle([tap], [{ dismissed: true }]); }
 
-  /** Sends now what waits: after a tap, after a connect. */
   kick() {
     this.attempt = 0;
     this.hurry?.();
@@ -72,24 +66,15 @@ export class Outbox {
   }
 
   async drain() {
-    for (let batch; (batch = nextBatch(this.taps, this.most)).length;) {
+    for (let batch; (batch = nextBatch(this.taps)).length;) {
       try {
         const answer = await this.options.post(`/api/heats/${batch[0].heat}/taps`, { taps: batch.map(({ fact }) => fact), epoch: this.epoch });
         if (!await this.take(batch, answer)) throw new Error('no receipts');
-        this.most = MOST_AT_ONCE;
         this.attempt = 0;
       } catch (problem) {
-        if (!await this.blame(batch, problem)) await this.pause(Math.max(problem.retryAfterMs ?? 0, waitMs(this.attempt++)));
+        await this.pause(Math.max(problem.retryAfterMs ?? 0, waitMs(this.attempt++)));
       }
     }
-  }
-
-  /** A batch that cannot be read as a whole goes tap by tap, so that the one at fault blocks none behind it. */
-  async blame(batch, { status, code, message }) {
-    if (status !== 400 && status !== 413) return false;
-    this.most = 1;
-    if (batch.length === 1) await this.settle(batch, [{ state: 'refused', code, detail: message }]);
-    return true;
   }
 
   pause(ms) {
@@ -99,7 +84,6 @@ export class Outbox {
     });
   }
 
-  /** Takes the receipts; false when there were none. */
   async take(batch, { epoch, head, receipts }) {
     this.saw(epoch, batch[0].heat, head);
     const byId = new Map(receipts.map(receipt => [receipt.id, receipt]));
@@ -119,8 +103,7 @@ export class Outbox {
     await this.database.updateTaps(taps).catch(() => { this.storing = false; });
   }
 
-  /** What the server says of its ledger. A restored one has another epoch, or a head below what it gave receipts for: then all is sent
-   *  again, and what it knows is answered "known". */
+  /** A restored ledger has another epoch, or a head below what it gave receipts for: then all is sent again. */
   saw(epoch, heat, head = Infinity) {
     const restored = this.epoch !== null && epoch !== this.epoch;
     this.epoch = epoch;
@@ -132,7 +115,6 @@ export class Outbox {
     if (!this.sending) this.kick();
   }
 
-  /** Drops what is certified and has its receipt. */
   async certified(heats) {
     const done = this.taps.filter(({ heat, state, dismissed }) => heats.includes(heat) && (state === 'safe' || dismissed));
     this.taps = this.taps.filter(tap => !done.includes(tap));

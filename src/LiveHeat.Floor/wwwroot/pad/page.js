@@ -2,7 +2,7 @@
 
 const PATIENCE_MS = 400;             // after a reload the old page's lock may take a moment to go
 
-/** Whoever holds the lock records and sends. `onRefused`: another tab has it, and we wait. @returns a function that takes it away */
+/** Whoever holds the lock records and sends. @returns a function that takes it from the other tab */
 export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   const { locks } = navigator;
   if (!locks) { onGranted(); return () => {}; }               // no secure context: nothing better to be had
@@ -18,29 +18,28 @@ export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   return () => { waiting.abort(); ask({ steal: true }); };
 }
 
-/** The build this page runs, and whether a newer one is here, complete. */
 export class Updates {
   build = null;
   waiting = false;
 
-  async start(onChange) {
+  constructor(onChange) { this.onChange = onChange; }
+
+  async start() {
     const { serviceWorker } = navigator;
     if (!serviceWorker) return;
     serviceWorker.addEventListener('message', ({ data: { applied, ...news } }) => {
       if (applied) location.reload();
       Object.assign(this, news);
-      onChange();
+      this.onChange();
     });
     await serviceWorker.register('/pad/service-worker.js', { scope: '/pad/', updateViaCache: 'none' }).catch(() => {});
     this.tell('build');
   }
 
-  /** The server's build: another one than last time is worth a look. */
   saw(serverBuild) {
     if (serverBuild && serverBuild !== this.seen) this.tell('look');
     this.seen = serverBuild;
   }
 
-  /** @param {'build'|'look'|'apply'} what */
   tell(what) { navigator.serviceWorker?.ready.then(({ active }) => active.postMessage(what)); }
 }

@@ -3,23 +3,16 @@
 const UNKNOWN_CLOCK_MS = 60_000;     // this phone never heard the server: its wall clock, for what it is worth
 
 export class Recorder {
-  /** on the screen, not yet on the disk */ storing = [];
+  storing = [];                      // on the screen, not yet on the disk
   names = new Map();
   count = 0;
 
-  /** @param {{clock: any, outbox: import('./outbox.js').Outbox, onChange: () => void,
-   *   context: () => {heat: string, lane: number, start: string|null, plan: number, seat?: string}}} parts */
+  /** @param {{clock: any, outbox: any, onChange: () => void, context: () => {heat: string, lane: number}}} parts */
   constructor(parts) { Object.assign(this, parts); }
 
-  /** This phone's own facts of a heat, stored or just being stored. */
   entriesOf(heat) { return [...this.outbox.entriesOf(heat), ...this.storing.filter(entry => entry.heat === heat)]; }
 
-  /**
-   * Records facts of one moment, in one transaction.
-   * @param {number} stamp the event's own time stamp
-   * @param {...any} carried `{fact, ...its own fields}`; a `target` may be a fact still being stored
-   * @returns {Promise<import('./database.js').Tap[]>} on the disk
-   */
+  /** Facts of one moment (`stamp`: the event's), in one transaction; a `target` may be a fact still being stored. */
   record(stamp, ...carried) {
     const { clock } = this, { heat, lane, ...known } = this.context();
     const mono = clock.monoOf(stamp), phone = clock.readings(mono);

@@ -2,7 +2,7 @@
 
 const WAIT_MS = 10_000;
 
-/** What went wrong: `code` is stable ("offline" is our own), `message` a sentence to show. */
+/** `code` is stable ("offline" is our own), `message` a sentence to show. */
 export class Problem extends Error {
   constructor(code, message = '', status = 0, retryAfterMs = 0) {
     super(message);
@@ -10,7 +10,6 @@ export class Problem extends Error {
   }
 }
 
-/** A GET, or a POST when there is a body. */
 export async function call(path, body) {
   const waiting = new AbortController(), timer = setTimeout(() => waiting.abort(), WAIT_MS);
   try {
@@ -29,7 +28,7 @@ export async function call(path, body) {
   }
 }
 
-/** The eight characters of a code in Crockford's base 32, as typed or as an address's fragment; '' when there are none. */
+/** Crockford's base 32, as typed or as an address's fragment; '' when it is no code. */
 export function readCode(text) {
   const code = text.toUpperCase().replace(/[^0-9A-Z]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
   return /^[0-9A-HJKMNP-TV-Z]{8}$/.test(code) ? code : '';

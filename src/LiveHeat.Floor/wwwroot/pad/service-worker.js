@@ -1,69 +1,55 @@
-// The pad without network: all its files, as one build, from the cache. What the build consists of is what index.html names, so
-// there is one list. A build is known by the bytes of its files; a newer one is fetched whole beside the old and waits to be taken.
+// The pad without network: all files that index.html names, as one build known by its bytes; another one is taken only when asked.
 
-const PAGE = '/pad/', NOW = 'pad-now', NEXT = 'pad-next', BUILD = '/pad/build';
+const PAGE = '/pad/', BUILD = '/pad/build';
+const open = () => caches.open('pad');
 
 self.addEventListener('install', event => {
   self.skipWaiting();
-  event.waitUntil(caches.open(NOW).then(async cache => { if (!await cache.match(BUILD)) await fetchBuild(NOW); }));
+  event.waitUntil(buildId().then(id => id ?? keep()));
 });
 self.addEventListener('activate', event => event.waitUntil(self.clients.claim()));
-
+self.addEventListener('message', event => event.waitUntil({ build, look, apply }[event.data]()));
 self.addEventListener('fetch', event => {
-  const { pathname, origin } = new URL(event.request.url);
-  const ours = origin === location.origin && event.request.method === 'GET' && /^\/(pad|floor)\//.test(pathname);
-  if (ours) event.respondWith(answer(event.request, pathname === '/pad/index.html' ? PAGE : pathname));
+  const { request } = event, { pathname, origin } = new URL(request.url);
+  if (origin !== location.origin || request.method !== 'GET' || !/^\/(pad|floor)\//.test(pathname)) return;
+  event.respondWith(open().then(async cache => await cache.match(pathname) ?? fetch(request)));
 });
 
-self.addEventListener('message', event => event.waitUntil({ build: tellBuild, look, apply }[event.data]()));
+async function buildId() { return (await (await open()).match(BUILD))?.text() ?? null; }
 
-async function answer(request, path) {
-  const cache = await caches.open(NOW);
-  return await cache.match(path) ?? fetch(request);
-}
-
-/** Fetches every file of the build the server has now; all of them or none. @returns the build's id */
-async function fetchBuild(name) {
-  const page = await load(PAGE);
-  const html = await page.clone().text();
-  const paths = [...new Set([...html.matchAll(/(?:href|src)="(\/(?:pad|floor)\/[^"]+)"/g)].map(match => match[1]))];
-  const files = [[PAGE, page], ...await Promise.all(paths.map(async path => [path, await load(path)]))];
-  const bytes = await Promise.all(files.map(([, file]) => file.clone().arrayBuffer()));
-  const digest = await crypto.subtle.digest('SHA-256', await new Blob(bytes).arrayBuffer());
-  const id = [...new Uint8Array(digest).slice(0, 4)].map(byte => byte.toString(16).padStart(2, '0')).join('');
-  await caches.delete(name);
-  const cache = await caches.open(name);
-  for (const [path, file] of files) await cache.put(path, file);
-  await cache.put(BUILD, new Response(id));                  // last: without it the build is not complete
-  return id;
+/** All files of the build that the server has now, or none. */
+async function files() {
+  const page = await load(PAGE), html = await page.clone().text();
+  const paths = new Set([...html.matchAll(/(?:href|src)="(\/[^"]+)"/g)].map(match => match[1]));
+  const all = [[PAGE, page], ...await Promise.all([...paths].map(async path => [path, await load(path)]))];
+  const bytes = await new Blob(await Promise.all(all.map(([, file]) => file.clone().blob()))).arrayBuffer();
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return { all, id: [...digest.slice(0, 4)].map(byte => byte.toString(16).padStart(2, '0')).join('') };
 }
 
 async function load(path) {
-  for (let attempt = 0; ; attempt++) {
+  for (let attempt = 0; attempt < 3; attempt++) {
     const file = await fetch(path, { cache: 'no-cache' }).catch(() => null);
     if (file?.ok) return file;
-    if (attempt === 2) throw new Error(`${path} did not come`);
   }
+  throw new Error(`${path} did not come`);
 }
 
-async function idOf(name) { return (await (await caches.open(name)).match(BUILD))?.text() ?? null; }
+async function keep() {
+  const { all, id } = await files(), cache = await open();
+  for (const [path, file] of all) await cache.put(path, file);
+  await cache.put(BUILD, new Response(id));
+}
 
-async function tellBuild() { await tell({ build: await idOf(NOW), waiting: false }); }
+async function build() { await tell({ build: await buildId() }); }
 
 async function look() {
-  const build = await idOf(NOW);
-  const next = await fetchBuild(build ? NEXT : NOW).catch(() => null);
-  if (next && build) await tell({ build, waiting: next !== build });
+  const now = await buildId();
+  if (now) await tell({ build: now, waiting: (await files()).id !== now }); else await keep();
 }
 
 async function apply() {
-  const next = await caches.open(NEXT);
-  if (!await next.match(BUILD)) return;
-  const now = await caches.open(NOW);
-  await now.delete(BUILD);
-  for (const request of await next.keys()) if (!request.url.endsWith(BUILD)) await now.put(request, await next.match(request));
-  await now.put(BUILD, await next.match(BUILD));
-  await caches.delete(NEXT);
+  await keep();
   await tell({ applied: true });
 }
 

@@ -2,8 +2,8 @@
 
 import { call } from './server.js';
 
-/** What is kept. `ready`, `begun`, `left`: the heat it was said for; `seatSince`, `readyHeard`: the ledger sequence of it; `noStart`: how
- *  the start we knew came to nothing; `ruling`: the last one read; `ids`: of commands not yet answered. */
+// `ready`, `begun`, `left`: the heat it was said for; `seatSince`, `readyHeard`, `ruling`: a ledger sequence; `noStart`: how the start we
+// knew came to nothing; `ids`: of commands not yet answered.
 const FRESH = { heat: null, seat: null, seatSince: 0, ready: null, readyHeard: null, begun: null, noStart: '', ruling: 0, ids: {} };
 const NOTHING = { ...FRESH, joined: null, left: null, epoch: null, hand: 'right', look: null, hiddenAt: null };
 const ASK_AGAIN_MS = 5_000;
@@ -11,22 +11,21 @@ const ASK_AGAIN_MS = 5_000;
 export class Session {
   kept = { ...NOTHING };
   heats = new Map();
-  /** the lane's newer heat, while the judge is not through with this one */ next = null;
+  next = null;                       // the lane's newer heat, while the judge is not through with this one
   program = null;
   serverBuild = null;
   signedOut = false;
   busy = new Set();
   askedAt = 0;
 
-  /** @param {{database: any, outbox: import('./outbox.js').Outbox, hub: any, onChange: () => void}} parts */
+  /** @param {{database: any, outbox: any, hub: any, onChange: () => void}} parts */
   constructor(parts) { Object.assign(this, parts); }
 
-  restore({ kept, heats }) {
-    Object.assign(this.kept, kept.pad);
+  restore(kept, heats) {
+    Object.assign(this.kept, kept);
     for (const heat of heats) this.heats.set(heat.heat, heat);
   }
 
-  /** @returns {{heat: string, sheet?: any, frame?: any, entries: any[], head: number}|undefined} */
   get heat() { return this.heats.get(this.kept.heat); }
 
   keep(changes) {
@@ -40,7 +39,7 @@ export class Session {
     this.onChange();
   }
 
-  /** One of each kind at a time, quiet when there is no network: the next connect tries again. */
+  /** One of each kind at a time, quiet without network: the next connect tries again. */
   async alone(kind, work) {
     if (this.busy.has(kind)) return;
     this.busy.add(kind);
@@ -62,7 +61,7 @@ export class Session {
 
   readProgram() { return this.alone('program', async () => { this.program = await call('/api/program'); this.onChange(); }); }
 
-  /** What the server says of this pad. A judge in the middle of a heat is not pushed away from it by the next. */
+  /** What /api/pad says. A judge in the middle of a heat is not pushed away from it by the next. */
   hear({ epoch, competition, lane, judge, heat, seat, certified, build }) {
     const { kept, outbox } = this;
     Object.assign(this, { signedOut: false, serverBuild: build, next: null });
@@ -77,7 +76,6 @@ export class Session {
     this.follow();
   }
 
-  /** The judge is through with this heat. */
   goOn() {
     const heat = this.next?.id;
     this.keep(heat ? { ...FRESH, heat } : { left: this.kept.heat });
@@ -86,7 +84,6 @@ export class Session {
     this.refresh();
   }
 
-  /** Watches the heat and asks for what is missing of it. */
   follow() {
     const { heat } = this.kept;
     this.hub.watch(heat ?? 'current');
@@ -101,10 +98,9 @@ export class Session {
     this.alone('sheet', async () => { heat.sheet = await call(`/api/heats/${heat.heat}/sheet`); this.save(heat); });
   }
 
-  /** The lane in a frame. */
   told(frame) { return frame?.lanes.find(({ lane }) => lane === this.kept.joined?.lane); }
 
-  /** A frame: the heat as a whole. It also tells whether there is more to ask for. */
+  /** A frame also tells whether there is more to ask for. */
   take(frame) {
     const { heat, kept } = this;
     if (frame.heat !== heat?.heat) {
@@ -125,7 +121,7 @@ export class Session {
     if (before && before.phase !== frame.phase) this.refresh();
   }
 
-  /** Reads the lane's facts after those we have. A head below ours is a restored ledger: begin again, and send all again. */
+  /** A head below ours is a restored ledger: begin again. */
   catchUp() {
     const { heat, kept: { joined } } = this;
     if (!heat || !joined) return;
@@ -139,13 +135,12 @@ export class Session {
     });
   }
 
-  /** The ledger is another one: what was read of it is void. */
   forgetFacts() {
     for (const heat of this.heats.values()) Object.assign(heat, { head: 0, entries: [] });
     this.catchUp();
   }
 
-  /** A command under an id that is kept until it is answered: whoever is unsure sends the same again. */
+  /** The id is kept until it is answered: whoever is unsure sends the same again. */
   async command(command, fields) {
     const { heat, ids } = this.kept, key = `${command} ${heat}`;
     ids[key] ??= await this.database.nextId();
@@ -159,14 +154,12 @@ export class Session {
     }
   }
 
-  /** Takes the lane's seat. Needs the network, and throws a Problem without. */
   async takeSeat() {
     const { sequence } = await this.command('take-seat', { lane: this.kept.joined.lane, duty: 'primary' });
     this.keep({ seatSince: sequence });
     this.hear(await call('/api/pad'));
   }
 
-  /** Says that lane and judge are ready: now, or as soon as there is a network. */
   sayReady() {
     this.keep({ ready: this.kept.heat, readyHeard: null });
     this.repeatReady();
@@ -184,7 +177,6 @@ export class Session {
     });
   }
 
-  /** The hub is there again: everything that waited for it. */
   reconnected() {
     this.outbox.kick();
     this.readProgram();

@@ -14,10 +14,10 @@ export class Sound {
 
   get ready() { return this.context?.state === 'running'; }
 
-  /** Follows a start: call it again for another, with null for none. */
+  /** Follows a start: call it again for another, with none to stop. */
   follow(goAt, msUntil) {
     clearInterval(this.timer);
-    const left = goAt === null ? [] : [3_000, 2_000, 1_000, 0].map(before => goAt - before).filter(at => msUntil(at) > 0);
+    const left = !goAt ? [] : [3_000, 2_000, 1_000, 0].map(before => goAt - before).filter(at => msUntil(at) > 0);
     this.timer = setInterval(() => {
       while (left.length && msUntil(left[0]) < AHEAD_MS) {
         const [at] = left.splice(0, 1);

@@ -1,22 +1,18 @@
 // The pad's one law: the open step follows the highest step with a standing done-fact, its own or received. Pure, and held to the
 // engine by a table of cases that both must pass (tests/LiveHeat.Testing/Steps/cases.json).
 
-/** @typedef {{fact: any, sequence?: number|null, flags?: string[], refused?: any}} Entry  a fact as this phone knows it: its own (no
- *   sequence until the receipt) or read from the server */
+/** @typedef {{fact: any, sequence?: number, flags?: string[], refused?: boolean}} Entry  own facts have no sequence before the receipt */
 
 const DONE = new Set(['step-done', 'tag-made', 'value-entered']);
 
 export function isDone(fact) { return DONE.has(fact.fact); }
 
-/**
- * The entries of one lane that stand: with authority, not taken back, of the start in force.
- * @param {Entry[]} entries in any order, any of them twice
- * @param {string|null} [start] the start in force, null for none; left out, the entries themselves tell
- */
+/** The entries (any order, any twice) of one lane that stand: with authority, not taken back, of the start in force. `start` left out:
+ *  the entries tell; null: there is none. @param {Entry[]} entries @param {number} lane @param {string|null} [start] */
 export function standing(entries, lane, start) {
   const byId = new Map();
   for (const entry of entries) {
-    const added = entry.fact.fact === 'fact-added';            // counts like a tap; its own id and the tap's both name it
+    const added = entry.fact.fact === 'fact-added';            // named by its own id and by the tap's
     const plain = added ? { ...entry, fact: entry.fact.tap, outer: entry.fact.id } : entry;
     if (!byId.has(plain.fact.id) || plain.sequence) byId.set(plain.fact.id, plain);
   }
@@ -36,8 +32,7 @@ export function standing(entries, lane, start) {
   return all.filter(entry => entry.fact.lane === lane && ofStart(entry) && !held(entry) && !undone(entry));
 }
 
-/** The start in force by the entries (undefined when they tell of none), and when the last one that counts no more was ended: a tap
- *  made on no known start before it is of the old one. */
+/** The start in force, and when the last one that counts no more was ended: an older tap that knew no start is of that one. */
 function startOf(entries) {
   let inForce, overAt = -Infinity;
   for (const { fact } of [...entries].sort((a, b) => (a.sequence ?? Infinity) - (b.sequence ?? Infinity))) {
@@ -49,11 +44,8 @@ function startOf(entries) {
   return { inForce, overAt };
 }
 
-/**
- * Where the lane is. `open` is `steps` + 1 when all is done; `count` is within the open set; `owed` is to be made up before it may
- * count; `boundary` is the earliest fact that opened it at a known instant.
- * @param {Entry[]} entries @param {number} lane @param {number} steps how many the lane has @param {string|null} [start]
- */
+/** Where the lane is. `open` is `steps` + 1 when all is done; `owed` is to be made up before the open set may count; `boundary` is the
+ *  earliest fact that opened it at a known instant. @param {Entry[]} entries @param {number} lane @param {number} steps @param {string|null} [start] */
 export function laneNow(entries, lane, steps, start) {
   const all = standing(entries, lane, start);
   const rulings = all.filter(({ fact }) => fact.fact === 'sent-back').map(({ fact }) => fact);
@@ -79,5 +71,4 @@ export function laneNow(entries, lane, steps, start) {
   };
 }
 
-/** The newest of some facts by instant. */
 export function latest(facts) { return facts.reduce((last, next) => (last && last.instant > next.instant ? last : next), null); }

@@ -1,5 +1,4 @@
-// Every word the pad says, in one table, so that another language is another table. {name} is filled in; a key with 1 behind it is used
-// when n is 1.
+// Every word the pad says: another language is another table.
 
 const ENGLISH = {
   'title': "Judge's pad", 'ok': 'OK',
@@ -7,57 +6,55 @@ const ENGLISH = {
   'join.code': 'Code from the desk',
   'join.name': 'Your name',
   'join.go': 'Take this lane',
-  'join.have': 'Your code is in. Write your name and take the lane.',
-  'join.no-code': 'The code on your card has eight letters and digits, like K7F3 M2QX.',
-  'join.no-name': 'Write your name, so that the desk knows who judges the lane.',
-  'join.signed-out': 'This phone is signed out. Ask the desk for a new code. Your taps are still on this phone.',
-  'join.unsent': 'Not yet: {n} taps of the old lane are not sent.',
-  'join.unsent1': 'Not yet: one tap of the old lane is not sent.',
-  'problem.not-yours': 'This code is not for a judge. Ask the desk for the code of your lane.',
-  'problem.offline': 'No answer. Is this phone on the venue\'s network? Then try again.',
+  'join.no-code': 'The code has eight letters and digits, like K7F3 M2QX.',
+  'join.no-name': 'Write your name: the desk asks for it.',
+  'join.signed-out': 'Signed out. Ask the desk for a new code. Your taps are still here.',
+  'join.unsent': 'Not yet: {n} on this phone, not sent.',
+  'problem.not-yours': 'This is no judge\'s code. Ask the desk for one.',
+  'problem.offline': 'No network. Look at the WiFi, then try again.',
   'problem.other': 'That did not work ({code}). Try again, or tell the desk.',
 
   'waiting.none': 'No heat is called for your lane.',
   'waiting.next': 'Next: {title} · {team} · {time}',
-  'waiting.end': 'Nothing more is planned for it.',
-  'waiting.how': 'Nothing to do now. This page goes on by itself.',
+  'waiting.end': 'Nothing more is planned.',
+  'waiting.how': 'This page goes on by itself.',
   'waiting.loading': 'Reading what is to be done …',
   'confirm.ask': 'Is this the team in front of you?',
   'confirm.yes': 'Yes, I judge this team',
   'confirm.no': 'No, another team',
-  'confirm.not-mine': 'Then do not start. Tell the desk or the head judge: lane {lane} should have {team}.',
+  'confirm.not-mine': 'Do not start. Tell the desk: lane {lane} should have {team}.',
   'confirm.late': 'The heat is running. Take over, then say where the lane is.',
   'confirm.again': 'The heat was called again. Look once more.',
 
   'checks': 'Is this phone ready?',
   'check.storage.ok': 'Taps are kept on this phone.',
   'check.storage.ask': 'Taps are kept. Do not clear this browser today.',
-  'check.storage.warn': 'This browser keeps nothing (a private window?). Open the page in the normal one.',
+  'check.storage.warn': 'Taps are not kept (a private window?). Use the normal browser.',
   'check.clock.ok': 'Clock good, ±{ms} ms.',
-  'check.clock.ask': 'Clock fair, ±{ms} ms. It gets better by itself.',
-  'check.clock.warn': 'Clock poor. Wait a moment on the network.',
+  'check.clock.ask': 'Clock fair, ±{ms} ms. It gets better.',
+  'check.clock.warn': 'Clock poor. Wait a moment.',
   'check.network.ok': 'Network is there.',
-  'check.network.warn': 'No network. You can judge without, but better wait for it.',
+  'check.network.warn': 'No network. You can judge without; better wait for it.',
   'check.sound.ok': 'You hear the count-down.',
   'check.sound.ask': 'Turn the volume up and try the sound.',
   'check.screen.ok': 'Screen stays on.',
   'check.screen.ask': 'Screen stays on once you are ready.',
-  'check.screen.warn': 'This screen goes dark. Set the phone\'s auto-lock to “never” today.',
-  'check.calls.ask': 'Switch on “do not disturb”: a call would cover the page.',
+  'check.screen.warn': 'The screen goes dark. Set auto-lock to “never” today.',
+  'check.calls.ask': 'Switch on “do not disturb”.',
   'check.battery.ok': 'Battery {percent} %.',
-  'check.battery.warn': 'Battery {percent} %. Plug it in before the heat.',
+  'check.battery.warn': 'Battery {percent} %. Plug it in.',
   'checks.sound': 'Play a beep',
   'checks.heard': 'I heard it',
   'checks.ready': 'Ready',
   'lane': 'lane {lane}, {team}',
 
   'ready': 'You are ready. The count-down comes by itself, with sound.',
-  'ready.unheard': 'The desk has not heard it yet: no network. Raise a hand too.',
+  'ready.unheard': 'No network: raise a hand, so that the desk knows.',
   'ready.first': '{name} begins: {label}',
   'ready.all': 'All begin: {label}',
   'ready.begin': 'hold: they have started',
   'ready.recalled': 'Start recalled. Nothing of it counts. Back to the line.',
-  'ready.returned': 'The heat was called back. Nothing of it counts; a new start comes.',
+  'ready.returned': 'Heat called back. Nothing of it counts.',
   'go': 'GO',
 
   'works': '{name} works',
@@ -138,8 +135,8 @@ const ENGLISH = {
   'finish.keep': 'Keep this page open until all is safe.',
 
   'taken': '{name} now judges lane {lane}.',
-  'taken.unknown': 'The desk does not know this phone on lane {lane} any more.',
-  'taken.how': 'What you tapped until then counts. Later taps wait for the head judge.',
+  'taken.unknown': 'This phone lost lane {lane}.',
+  'taken.how': 'Your taps until then count.',
   'taken.back': 'I still judge: take the lane back',
   'tab': 'This pad is open in another tab. Only one can record.',
   'tab.here': 'Go on here',
@@ -153,8 +150,7 @@ const ENGLISH = {
   'status.poor': 'clock poor ±{ms} ms',
   'status.none': 'clock not set',
   'status.build': 'build {id}',
-  'status.ignored': '{n} touches ignored',
-  'status.ignored1': '1 touch ignored',
+  'status.ignored': 'touches ignored: {n}',
   'update': 'update',
   'left': 'left hand', 'right': 'right hand', 'light': 'light', 'dark': 'dark',
 
@@ -163,10 +159,10 @@ const ENGLISH = {
   'note.let-go': 'Let go too soon: nothing recorded.',
   'note.early': 'That is very fast. Keep holding if it is done.',
   'note.halted': 'The heat is halted. What is done is done.',
-  'note.signed-out': 'Signed out. Go on: taps stay here. Get a new code after the heat.',
+  'note.signed-out': 'Signed out. Go on: taps stay here.',
   'note.asleep': 'The screen may go dark. Touch it now and then.',
-  'note.not-stored': 'This phone cannot store taps. Keep this page open until all is sent.',
-  'note.conflict': 'A tap\'s number was used twice. It is sent again under a new one.',
+  'note.not-stored': 'Taps are not stored. Keep this page open until all is sent.',
+  'note.conflict': 'A tap\'s number was used twice: sent again under a new one.',
   'note.refused': 'Not taken: {what}. {detail}',
   'note.held': 'A tap waits for the head judge: {what}.',
 
@@ -190,13 +186,11 @@ const ENGLISH = {
   'lane-withdrawn': 'your lane does not start',
 };
 
-/** @param {string} key @param {Record<string, any>} [values] */
 export function say(key, values = {}) {
-  const text = values.n === 1 && ENGLISH[`${key}1`] || ENGLISH[key] || key;
-  return text.replace(/\{(\w+)\}/g, (_, name) => values[name] ?? '').trim();
+  return (ENGLISH[key] ?? key).replace(/\{(\w+)\}/g, (_, name) => values[name] ?? '').trim();
 }
 
-/** A tap as a short phrase: what undo takes back, what was refused. */
+/** A tap as a short phrase. */
 export function phrase(fact, { steps, line }) {
   const label = step => steps[step - 1]?.label ?? `#${step}`;
   if (fact.timeKnown === false && steps[fact.step]) return say('here.tap', { label: label(fact.step + 1) });
@@ -204,7 +198,7 @@ export function phrase(fact, { steps, line }) {
   return say(key, { ...fact, label: label(fact.step), name: line.athletes[fact.athlete - 1] });
 }
 
-/** A ruling as a sentence: who, what and why; '' when there is nothing to tell a judge. */
+/** A ruling as a sentence; '' when there is nothing to tell a judge. */
 export function ruling(fact, model) {
   if (!fact.by || !(fact.fact in ENGLISH)) return '';
   const label = step => model.steps[step - 1]?.label ?? '';

@@ -1,10 +1,92 @@
-// The heat: who, where and when above; the target below; undo, "lane is here" and the head judge at the foot.
+// The heat: who, where and when above; the target, which says what it will record and carries that fact; beside it no-rep and "already
+// working"; undo, "lane is here" and the head judge at the foot.
 
 import { button, clockText, fit, h, put, refill, strip } from '../dom.js';
-import { capMs, following, heatMs } from '../lane.js';
+import { capMs, checkpoint, following, heatMs, tooEarly } from '../lane.js';
 import { say } from '../words.js';
-import { foot, holdButton, laneTag, lead, notice, quiet, settings } from './parts.js';
-import { targetView } from './target.js';
+import { LONG_HOLD_MS, Target, foot, holdButton, laneTag, lead, notice, quiet, settings } from './parts.js';
+
+const DEAD_MS = 1_000, NO_REP_DEAD_MS = 500, DIGIT_DEAD_MS = 300;
+
+/** How long a new label is dead: a second, but less where taps follow each other as fast as reps. */
+export function deadMs({ step, count }, { fact, count: next }, rate) {
+  if (fact === 'value-entered') return DIGIT_DEAD_MS;
+  if (fact !== 'count-reached' && !count) return DEAD_MS;
+  return Math.min(DEAD_MS, step.earliestMs / step.quantity * ((next ?? step.quantity) - count) / rate / 2);
+}
+
+/** "safe 6:58.1": the last tap, and how far it has come. */
+function lastState({ model: { last, lastSafe }, frame }) {
+  if (!last) return '';
+  const at = heatMs(frame, last.instant), time = at === null || last.timeKnown === false ? '' : clockText(at, 1);
+  return say(`tap.${last.id.startsWith('new-') ? 'new' : lastSafe ? 'safe' : 'phone'}`, { time });
+}
+
+function targetView(pad) {
+  const state = h('span.state'), big = h('b'), name = h('strong'), verb = h('em'), words = h('div.words', {}, big, name, verb), then = h('span.then');
+  const target = h('button.target', { act: 'done' }, state, words, then), keypad = h('div.keypad');
+  const fault = h('b'), effect = h('span'), soFar = h('span'), noRep = h('button.no-rep', { act: 'no-rep' }, fault, effect, soFar);
+  const receiver = h('b'), already = h('button.already', { act: 'already' }, receiver, say('already'));
+  const side = h('div.side', {}, noRep, already), root = h('section.work', {}, h('div.main', {}, keypad, target), side);
+  let carried = null, digits = '', digitsOf = 0;
+
+  const press = (element, parts) => new Target(pad, element, { onAct: (fact, stamp) => pad.record(stamp, fact), ...parts });
+  const done = press(target, {
+    carried: () => carried,
+    holdMs: (fact, stamp) => (tooEarly(pad.model, fact, pad.clock.instantOf(stamp)) ? LONG_HOLD_MS : 0),
+    onHold: ms => pad.note('early', ms),
+  });
+  const wrong = press(noRep, { carried: () => noRep.carried, onAct: (fact, stamp) => pad.recordNoRep(stamp, fact) });
+  const late = press(already, { carried: () => ({ ...carried, timeKnown: false }) });
+  const type = key => () => {
+    digits = key === '⌫' ? digits.slice(0, -1) : key === '.' && digits.includes('.') ? digits : (digits + key).slice(0, 6);
+    pad.draw();
+  };
+
+  function label({ step, owed, line }) {
+    const { kind, quantity, movement } = step, unit = /^(cal|m|kg)$/.test(step.unit) ? ` ${step.unit}` : '';
+    if (kind === 'tag') return [line.athletes[step.athlete - 1], line.athletes[step.to - 1], say('target.tag')];
+    if (kind === 'finish') return ['', step.label, say('target.finish')];
+    if (kind === 'value') return [`${digits || '–'}${unit}`, step.label, say('target.value')];
+    const counts = carried.fact === 'count-reached', debt = owed ? say('target.owed', { n: owed }) : '';
+    return [`${carried.count ?? quantity}${unit}`, counts ? say('target.of', { quantity, name: movement }) : movement || step.label,
+      [debt, counts ? '' : say('target.done')].filter(Boolean).join(', ')];
+  }
+
+  return {
+    root,
+    update() {
+      const { model, capped } = pad, { step, count, noReps } = model;
+      if (!step) return;
+      if (digitsOf !== step.step) { digits = ''; digitsOf = step.step; }
+      const { kind } = step, isTag = kind === 'tag', isValue = kind === 'value', value = parseFloat(digits);
+      carried = !isValue ? model.carried : value >= 0 ? { ...model.carried, value } : null;
+      const shown = label(model), [next] = following(model);
+      [big, name, verb].forEach((element, i) => put(element, shown[i]));
+      put(then, capped ? say('target.capped') : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
+      put(state, lastState(pad));
+      root.dataset.kind = kind;
+      target.dataset.fact = JSON.stringify(carried);
+      target.disabled = !carried;
+      done.relabel(JSON.stringify([step.step, shown]), deadMs(model, model.carried, pad.clock.rate));
+
+      noRep.hidden = isValue || kind === 'finish';
+      noRep.carried = { fact: isTag ? 'tag-fault' : 'no-rep', step: step.step, fault: null };
+      put(fault, say(noRep.carried.fact));
+      put(effect, isTag ? say('tag-fault.open') : checkpoint(step, pad.sheet) ? say('no-rep.count', { n: count }) : say('no-rep.open'));
+      put(soFar, say('no-rep.so-far', { n: noReps }));
+      wrong.relabel(`${step.step} ${noReps}`, NO_REP_DEAD_MS);
+      already.hidden = !isTag;
+      put(receiver, isTag ? shown[1] : '');
+      late.relabel(String(step.step), DEAD_MS);
+      side.hidden = noRep.hidden && already.hidden;
+      keypad.hidden = !isValue;
+      if (isValue) refill(keypad, 0, () => [...'123456789.0⌫'].map(key => button(`key-${key === '⌫' ? 'back' : key}`, key, type(key))));
+      name.classList.toggle('short', shown[1].length < 14);
+      fit(words, 130);
+    },
+  };
+}
 
 export function heat(pad) {
   const team = h('h2'), who = h('span.who'), clock = h('b'), cap = h('small');
@@ -31,7 +113,7 @@ export function heat(pad) {
   }
 
   function tick() {
-    const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.now()), limit = capMs(model);
+    const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.clock.now()), limit = capMs(model);
     put(clock, at === null ? '–:––' : clockText(at));
     put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
     bar.tick();
@@ -58,17 +140,17 @@ export function heat(pad) {
   };
 }
 
-/** At the cap: how many of the open set counted. It can be changed until the heat is ended. */
+/** At the cap: how many of the open set counted. */
 function capView(pad) {
   const ask = lead(''), number = h('output');
   let count = 0, of = 0, changing = false;
   const settled = () => !!pad.model.atCap && !changing;
-  const step = by => () => { count = Math.max(0, Math.min(pad.model.step.quantity, count + by)); pad.changeNow(); };
+  const step = by => () => { count = Math.max(0, Math.min(pad.model.step.quantity, count + by)); pad.draw(); };
   const minus = button('cap-minus', '−', step(-1)), plus = button('cap-plus', '+', step(1)), row = h('div.number', {}, minus, number, plus);
   const record = button('cap-record', '', event => {
     const { atCap, open } = pad.model;
     changing = settled();
-    if (changing) pad.changeNow(); else pad.record(event.timeStamp, ...(atCap ? [{ fact: 'undone', target: atCap.id }] : []), { fact: 'reps-at-cap', step: open, count });
+    if (changing) pad.draw(); else pad.record(event.timeStamp, ...(atCap ? [{ fact: 'undone', target: atCap.id }] : []), { fact: 'reps-at-cap', step: open, count });
   }, '.big');
   return {
     root: h('section.cap', {}, ask, row, record),
@@ -89,7 +171,7 @@ function awayPanel(pad) {
     button('away-no', say('away.no'), () => pad.set({ away: false, panel: 'here' }), '.wide'));
 }
 
-/** Where the lane is: a jump forward only. And what else happens seldom: another athlete works, the team stops. */
+/** A jump forward only; and what else happens seldom. */
 function herePanel(pad) {
   const { steps, open, line, athlete, rounds } = pad.model;
   const close = () => pad.set({ panel: null });

@@ -1,11 +1,11 @@
-// The screens before GO: join, wait, confirm lane and team, checks, ready, count-down; and the two that say this phone is not the pad.
+// The screens around the heat: join, wait, confirm, checks, ready, count-down; the finish; the two that say this phone is not the pad.
 
-import { checks } from '../checks.js';
-import { button, h, put, refill } from '../dom.js';
-import { calledAgain } from '../lane.js';
+import { checks as checksOf } from '../checks.js';
+import { button, clockText, h, put, refill } from '../dom.js';
+import { calledAgain, finishMs } from '../lane.js';
 import { readCode } from '../server.js';
 import { say } from '../words.js';
-import { holdButton, laneTag, lead, quiet, settings, trouble } from './parts.js';
+import { foot, holdButton, laneTag, lead, notice, quiet, settings, trouble } from './parts.js';
 
 /** A screen that is built anew whenever what it is made of changes. */
 const page = (name, made, build) => pad => {
@@ -40,13 +40,25 @@ export function join(pad) {
     update() {
       if (pad.freshCode) { code.value = pad.pendingCode; pad.freshCode = false; }
       put(title, pad.competition);
-      put(hint, session.signedOut && session.kept.joined ? say('join.signed-out') : pad.pendingCode ? say('join.have') : '');
+      put(hint, session.signedOut && session.kept.joined ? say('join.signed-out') : '');
     },
   };
 }
 
+/** The lane's next heat after this one. */
+function nextHeat({ session: { program, kept } }) {
+  const own = ({ lanes }) => lanes.find(({ lane }) => lane === kept.joined.lane), mine = program?.heats.filter(own) ?? [];
+  const next = mine.slice(mine.findIndex(({ heat }) => heat === kept.heat) + 1).find(({ phase }) => /planned|called/.test(phase));
+  return next && { ...next, team: own(next).name };
+}
+
+/** What the checks look at. */
+function phone({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
+  return { durable: database.durable && outbox.storing, storage, online: hub.state === 'online', clock: clock.quality(), soundHeard, wake: wake.state, power };
+}
+
 export const waiting = page('waiting', pad => [pad.competition, pad.session.kept, pad.session.program, pad.session.next, pad.sheet?.sheet], pad => {
-  const { kept, next } = pad.session, later = pad.nextHeat(), reading = kept.heat && kept.left !== kept.heat && !pad.sheet;
+  const { kept, next } = pad.session, later = nextHeat(pad), reading = kept.heat && kept.left !== kept.heat && !pad.sheet;
   const time = later?.plannedAt ? new Date(later.plannedAt).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' }) : '';
   return [
     h('h1', {}, pad.competition), laneTag(kept.joined.lane, '.huge'), lead(say(reading ? 'waiting.loading' : 'waiting.none')),
@@ -68,20 +80,20 @@ export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.
   ];
 });
 
-export const checking = page('checks', pad => [pad.phone(), pad.session.kept.hand, pad.look], pad => [
+export const checks = page('checks', pad => [phone(pad), pad.session.kept.hand, pad.look], pad => [
   heading(pad), lead(say('checks')),
-  h('ul.list', {}, ...checks(pad.phone()).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
+  h('ul.list', {}, ...checksOf(phone(pad)).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
     id === 'sound' && state === 'ask' && h('span.pair', {}, button('sound-test', say('checks.sound'), () => pad.testSound()),
       button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sound.ready }))))),
   settings(pad),
   h('button.big', { act: 'ready', on: () => pad.ready() }, say('checks.ready'), h('small', {}, say('lane', { lane: pad.model.lane, team: pad.model.line.name }))),
 ]);
 
-export const ready = page('ready', pad => [pad.model.line, pad.session.kept, pad.offline()], pad => {
+export const ready = page('ready', pad => [pad.model.line, pad.session.kept, pad.offline], pad => {
   const { session, model } = pad, { noStart, readyHeard, heat } = session.kept;
   return [
     heading(pad), laneTag(model.lane, '.huge'), h('h2', {}, model.line.name), trouble(noStart && say(`ready.${noStart}`)), h('p', {}, say('ready')), beginner(model),
-    readyHeard === null && pad.offline() && h('p.note', {}, say('ready.unheard')), holdButton(pad, 'begin', say('ready.begin'), () => session.keep({ begun: heat }), '.wide'),
+    readyHeard === null && pad.offline && h('p.note', {}, say('ready.unheard')), holdButton(pad, 'begin', say('ready.begin'), () => session.keep({ begun: heat }), '.wide'),
   ];
 });
 
@@ -106,3 +118,43 @@ export const taken = page('taken', pad => [pad.model.told.seat, pad.problem, pad
 });
 
 export const tab = page('tab', () => 0, pad => [lead(say('tab')), button('use-here', say('tab.here'), () => pad.useHere(), '.big')]);
+
+/** The time or the count, read to the captain, who agrees or disputes by name. */
+export function finish(pad) {
+  const { session } = pad, other = h('input', { act: 'captain', maxlength: 40, placeholder: say('finish.other'), 'aria-label': say('finish.other') });
+  const top = h('div.score'), note = h('div.then-line'), read = h('div.read'), after = h('div.read'), bar = foot(pad, false);
+  let name = '';
+  const pick = one => { name = one; pad.draw(); };
+  const answer = agreed => event => pad.record(event.timeStamp, { fact: 'score-read-back', agreed, name });
+  other.oninput = () => pick(other.value.trim());
+
+  function score({ step, atCap, told, stopped, count, rounds }) {
+    const { frame } = pad;
+    if (!step) {
+      const ms = finishMs(pad.model, frame);
+      return [say('finish'), ms === null ? '–:––' : clockText(ms, 1), say(`finish.${ms === null ? 'unknown' : frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
+    }
+    const done = step.kind === 'set' ? say('finish.count', { count: atCap?.count ?? count, label: step.label }) : step.label;
+    // The score is the engine's, told once it knows all that was tapped.
+    const worth = told && !pad.outbox.waiting && say('finish.worth', { n: told.worth }), round = step.round && say('round', { n: step.round, of: rounds });
+    return [say(`finish.${stopped ?? (told?.status === 'withdrawn' ? 'withdrawn' : 'capped')}`), done, [round, worth].filter(Boolean).join(' · ')];
+  }
+
+  return {
+    root: h('div.body.finish', {}, top, note, read, after, bar.root), tick: bar.tick,
+    update() {
+      const { lane, line, readBack } = pad.model, said = score(pad.model), { next } = session;
+      refill(top, [said, line.name], () => [h('div.row', {}, laneTag(lane), h('h2', {}, line.name)), quiet(said[0]), h('b.result', { act: 'result' }, said[1]), quiet(said[2])]);
+      note.hidden = !notice(pad, note);
+      refill(read, readBack, () => (readBack ? lead(say(readBack.agreed ? 'finish.agreed' : 'finish.disputed', readBack), 'read-back') : [
+        lead(say('finish.read')), h('div.pair', {}, ...line.athletes.map(one => button('captain-name', one, () => pick(one))), other),
+        h('div.pair', {}, button('agree', say('finish.agree'), answer(true), '.big'), button('dispute', say('finish.dispute'), answer(false), '.big.dispute'))]));
+      for (const one of read.querySelectorAll('[data-act=captain-name]')) one.setAttribute('aria-pressed', String(one.textContent === name));
+      for (const one of read.querySelectorAll('.big')) one.disabled = !name;
+      refill(after, [next, !!readBack], () => [
+        next && h('p', {}, say('finish.called', next)), (readBack || next) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide'),
+        quiet(say('finish.keep'))]);
+      bar.update();
+    },
+  };
+}
