@@ -2,6 +2,7 @@ using System.Globalization;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
+using LiveHeat.Contracts.Proof;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Taps;
@@ -9,6 +10,7 @@ using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Server.Access;
+using LiveHeat.Server.Proof;
 using LiveHeat.Server.Time;
 
 namespace LiveHeat.Server.Heats;
@@ -31,6 +33,9 @@ internal static class HeatReading
             .WhoMay(Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("Facts");
         app.MapGet("/api/heats/{heat}/lanes/{lane:int}/facts", LaneFacts)
             .WhoMay(Role.Judge, Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("LaneFacts");
+        app.MapGet("/api/heats/{heat}/export", async (string heat, FindHeat heats, Certificates certificates, CancellationToken cancellation) =>
+                await heats.Called(heat) is { } session ? Json(await certificates.Export(session, cancellation)) : NotCalled(heat))
+            .WhoMay(Role.Organiser, Role.HeadJudge).Produces<HeatExport>().ProducesProblem(404).WithName("Export");
         app.MapGet("/api/pad", async (HttpContext context, PadReader pad, CancellationToken cancellation) => Json(await pad.Read(context.SignedIn(), cancellation)))
             .WhoMay(Role.Judge).Produces<PadState>().WithName("Pad");
         app.MapGet("/health", (HeatSessions sessions) => Json(new Health("ok", sessions.Epoch))).AnyoneMay().Produces<Health>().WithName("Health");

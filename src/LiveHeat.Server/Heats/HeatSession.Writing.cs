@@ -41,12 +41,11 @@ public sealed partial class HeatSession
 
     /// <summary>Decides a command on the newest state and writes the fact it becomes. Safe to repeat with the same id and body.</summary>
     /// <param name="command">What is asked.</param>
-    /// <param name="body">The command as sent: the same id with another body is a conflict.</param>
+    /// <param name="bodyHash">Of the command as sent (<see cref="HashOf"/>): the same id with another body is a conflict.</param>
     /// <param name="ask">Who asks, and what the facts do not know.</param>
     /// <param name="cancellation">Gives up waiting; what is written stays written.</param>
-    public async Task<CommandResult> Do(HeatCommand command, JsonElement body, Func<HeatState, Asking> ask, CancellationToken cancellation)
+    public async Task<CommandResult> Do(HeatCommand command, string bodyHash, Func<HeatState, Asking> ask, CancellationToken cancellation)
     {
-        var bodyHash = HashOf(body);
         await turn.WaitAsync(cancellation);
         try
         {
@@ -58,6 +57,11 @@ public sealed partial class HeatSession
                     return before.BodyHash == bodyHash && before.Sender == asking.By.SignIn
                         ? new CommandResult.Done(new CommandAnswer(TapOutcome.Known, before.Sequence, State.Head))
                         : CommandResult.Conflict;
+                }
+
+                if (BrokenAt is { } broken && command is HeatCommand.Freeze or HeatCommand.Certify)
+                {
+                    return new CommandResult.Refused(new Verdict.Refused("ledger-broken", Broken(broken)));
                 }
 
                 if (HeatRules.Decide(State, command, asking) is not Verdict.Accepted(var fact))
@@ -88,12 +92,12 @@ public sealed partial class HeatSession
     {
         // A caller who leaves does not take the fact with them: whether it was written would be unknown.
         cancellation.ThrowIfCancellationRequested();
-        switch (await ledger.TryAppend(Heat, State.Head, news, CancellationToken.None))
+        switch (await ledger.TryAppend(Heat, lastRead, news, CancellationToken.None))
         {
             case Ledger.Facts.Append.Done done:
                 Fold(done.Lines);
                 return true;
-            case Ledger.Facts.Append.Behind behind when behind.Head < State.Head:
+            case Ledger.Facts.Append.Behind behind when behind.Head < lastRead:
                 await StartOver(CancellationToken.None);
                 return false;
             case Ledger.Facts.Append.IdTaken taken when taken.Existing.Heat != Heat:
@@ -167,6 +171,10 @@ public sealed partial class HeatSession
 
     private NewLine Line(HeatFact fact, string sender, string bodyHash) =>
         new(fact.Id, sender, time.Now, bodyHash, Canonical(fact));
+
+    /// <summary>What is said of a heat whose entries no longer fit together.</summary>
+    internal static string Broken(long sequence) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Entry {sequence} of this heat was changed on the disk after it was written. The heat can be seen, but not signed. Restore the ledger from a backup; the phones bring back what it lacks.");
 
     private static string Canonical(HeatFact fact)
     {

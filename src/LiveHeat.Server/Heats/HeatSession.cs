@@ -21,6 +21,8 @@ public sealed partial class HeatSession : IDisposable
     private readonly Timebase time;
     private readonly SemaphoreSlim turn = new(1, 1);
     private readonly Dictionary<FactId, (string BodyHash, string Sender, long Sequence)> known = [];
+    private readonly List<string> hashes = [];
+    private long lastRead;
     private volatile Snapshot now;
 
     private HeatSession(HeatId heat, HeatLedger ledger, Timebase time)
@@ -42,6 +44,12 @@ public sealed partial class HeatSession : IDisposable
 
     /// <summary>The ledger's hash at the head.</summary>
     public string HeadHash => now.HeadHash;
+
+    /// <summary>The first entry that does not fit the hash chain or cannot be read; null when all is well. Such a heat cannot be certified.</summary>
+    public long? BrokenAt { get; private set; }
+
+    /// <summary>The ledger's hash at a sequence.</summary>
+    public string HashAt(long sequence) => hashes[(int)sequence - 1];
 
     /// <summary>The newest frame.</summary>
     public Frame Frame()
@@ -66,7 +74,7 @@ public sealed partial class HeatSession : IDisposable
 
     private async Task CatchUp(CancellationToken cancellation)
     {
-        var tail = await ledger.Read(Heat, State.Head, cancellation);
+        var tail = await ledger.Read(Heat, lastRead, cancellation);
         Fold(tail);
     }
 
@@ -74,6 +82,8 @@ public sealed partial class HeatSession : IDisposable
     private async Task StartOver(CancellationToken cancellation)
     {
         known.Clear();
+        hashes.Clear();
+        (lastRead, BrokenAt) = (0, null);
         now = Snapshot.Of(HeatState.Empty(Heat), HashChain.Start);
         await CatchUp(cancellation);
     }
@@ -88,12 +98,42 @@ public sealed partial class HeatSession : IDisposable
         var next = now;
         foreach (var line in lines)
         {
-            next = next.With(new Entry(line.Sequence, line.ReceivedAt, line.Sender, WireJson.ReadFact(line.Body)), line.Hash);
             known[line.Id] = (line.BodyHash, line.Sender, line.Sequence);
+            Check(line);
+            if (Read(line) is { } fact)
+            {
+                next = next.With(new Entry(line.Sequence, line.ReceivedAt, line.Sender, fact), line.Hash);
+            }
         }
 
         now = next;
         Changed?.Invoke(this);
+    }
+
+    private void Check(LedgerLine line)
+    {
+        var previous = hashes.Count == 0 ? HashChain.Start : hashes[^1];
+        if (line.Sequence != lastRead + 1 || line.PreviousHash != previous || line.Hash != HashChain.Next(previous, line.Link.Entry))
+        {
+            BrokenAt ??= line.Sequence;
+        }
+
+        hashes.Add(line.Hash);
+        lastRead = line.Sequence;
+    }
+
+    /// <summary>A fact that was damaged on the disk is left out, so that the rest of the heat can still be seen.</summary>
+    private HeatFact? Read(LedgerLine line)
+    {
+        try
+        {
+            return WireJson.ReadFact(line.Body);
+        }
+        catch (Exception wrong) when (wrong is System.Text.Json.JsonException or NotSupportedException)
+        {
+            BrokenAt ??= line.Sequence;
+            return null;
+        }
     }
 
     /// <summary>What readers see: replaced whole, so that they never wait for a writer.</summary>

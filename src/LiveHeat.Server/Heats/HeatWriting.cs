@@ -6,6 +6,7 @@ using LiveHeat.Engine.Rules;
 using LiveHeat.Ledger.Facts;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Phones;
+using LiveHeat.Server.Proof;
 using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.Mvc;
@@ -58,7 +59,7 @@ internal static class HeatWriting
 
     /// <summary>Decides a command and writes the fact it becomes.</summary>
     private static async Task<IResult> Command(
-        string heat, HttpContext context, FindHeat heats, FloorPhones phones, SetupReader setup, Timebase time, CancellationToken cancellation)
+        string heat, HttpContext context, FindHeat heats, FloorPhones phones, SetupReader setup, Certificates certificates, Timebase time, CancellationToken cancellation)
     {
         var (body, problem) = await Bodies.Read(context.Request, cancellation);
         if (problem is not null)
@@ -87,12 +88,23 @@ internal static class HeatWriting
             who.By(), who.Lane, time.Now, NewId(), snapshot,
             command is HeatCommand.Freeze ? phones.Missing(session.Heat, state.Seats.Select(seat => seat.SignIn).ToHashSet()) : []);
 
-        return await Written(async () => await session.Do(command, body, Ask, cancellation) switch
+        return await Written(async () => await session.Do(command, HeatSession.HashOf(body), Ask, cancellation) switch
         {
             CommandResult.Done done => Results.Json(done.Answer, WireJson.Options),
             CommandResult.Refused { Why: var why } => Refused(why, session.State),
             _ => throw new InvalidOperationException("No such result."),
         });
+    }
+
+    /// <summary>The second signature makes the certificate at once, so that it can be handed out with the result.</summary>
+    private static async Task<CommandAnswer> Signed(CommandAnswer answer, HeatCommand command, HeatSession session, Certificates certificates)
+    {
+        if (command is HeatCommand.Certify && session.State.Told == Phase.Certified)
+        {
+            await certificates.Of(session, CancellationToken.None);
+        }
+
+        return answer;
     }
 
     private static IResult Refused(Verdict.Refused why, HeatState state) => why.Code == "head-moved"

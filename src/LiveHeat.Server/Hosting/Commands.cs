@@ -15,6 +15,8 @@ internal static class Commands
                   --until-certified    freeze and certify by itself, print the result and stop
                   --seed N             another day
                   --data, --urls       as above (default: a new folder among the temporary files)
+        verify  check an exported heat without a server
+                  FILE --key FINGERPRINT   the fingerprint stands on every result
         help    this page
         """;
 
@@ -29,6 +31,8 @@ internal static class Commands
                 return await Told(() => Serve.Run(rest));
             case "demo":
                 return await Told(() => Demo.Run(rest));
+            case "verify":
+                return await Verify.Run(rest);
             case "help":
                 Console.WriteLine(Help);
                 return 0;

@@ -8,6 +8,7 @@ using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
 using LiveHeat.Server.Phones;
+using LiveHeat.Server.Proof;
 using LiveHeat.Server.Result;
 using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
@@ -90,6 +91,8 @@ internal static class Hub
             hub.AddFilter<WhoMayFilter>();
         }).AddJsonProtocol(json => WireJson.Apply(json.PayloadSerializerOptions));
         services.AddSingleton<HeatSessions>();
+        services.AddSingleton(_ => SigningKey.Open(options.KeyFile));
+        services.AddSingleton<Certificates>();
         services.AddSingleton<FindHeat>();
         services.AddSingleton<ProgramReader>();
         services.AddSingleton<PadReader>();

@@ -13,6 +13,9 @@ internal sealed record ServeOptions(string Data, string Urls, double Speed = 1, 
     /// <summary>The ledger's file.</summary>
     public string LedgerFile => Path.Combine(Data, "ledger.db");
 
+    /// <summary>The competition's signing key: not for the backups.</summary>
+    public string KeyFile => Path.Combine(Data, "signing", "key.pem");
+
     /// <summary>The registry's file.</summary>
     public string RegistryFile => Path.Combine(Data, "registry.db");
 }

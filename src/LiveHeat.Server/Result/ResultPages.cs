@@ -1,6 +1,7 @@
 using LiveHeat.Contracts.Results;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
+using LiveHeat.Server.Proof;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -12,13 +13,15 @@ internal static class ResultPages
     public static void MapResultPages(this IEndpointRouteBuilder app) =>
         app.MapGet("/result/{heat}", Page).AnyoneMay().ExcludeFromDescription();
 
-    private static async Task<IResult> Page(string heat, FindHeat heats, Timebase time)
+    private static async Task<IResult> Page(string heat, FindHeat heats, Certificates certificates, Timebase time)
     {
         var session = await heats.Called(heat);
         var table = session is null ? null : ResultMaking.Of(session.State, session.HeadHash, time.Now);
         return new RazorComponentResult<ResultPage>(new Dictionary<string, object?>
         {
             [nameof(ResultPage.Table)] = table,
+            [nameof(ResultPage.Fingerprint)] = certificates.Fingerprint,
+            [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatSession.Broken(at) : null,
             [nameof(ResultPage.PrintedAt)] = DateTimeOffset.FromUnixTimeMilliseconds(time.Now.UnixMs).ToLocalTime(),
         })
         {
