@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Timing;
 
 namespace LiveHeat.Rehearsal;
 
@@ -27,20 +28,12 @@ public static class ResultText
         return text.ToString();
     }
 
-    /// <summary>Minutes, seconds and tenths: 9:07.3. Hundredths only where the rounding rule has them.</summary>
-    public static string Time(long ms)
-    {
-        var seconds = ms / 1000 % 60;
-        var part = ms % 100 == 0 ? (ms % 1000 / 100).ToString(CultureInfo.InvariantCulture) : (ms % 1000 / 10).ToString("00", CultureInfo.InvariantCulture);
-        return string.Create(CultureInfo.InvariantCulture, $"{ms / 60_000}:{seconds:00}.{part}");
-    }
-
     private static string[] Row(ResultLane lane) =>
     [
         lane.Place is { } place ? string.Create(CultureInfo.InvariantCulture, $"{place}{(lane.Tied ? "=" : "")}") : "–",
         lane.Lane.ToString(),
         lane.Name,
-        lane.OfficialMs is { } ms ? Time(ms) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
+        lane.OfficialMs is { } ms ? TimeText.Of(ms) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
         lane.NoReps.ToString(CultureInfo.InvariantCulture),
         Words(lane),
     ];

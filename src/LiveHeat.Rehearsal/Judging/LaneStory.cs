@@ -12,8 +12,8 @@ public sealed record LaneStory(double Strength, int? NetworkLostAt = null, int? 
     /// <summary>How long a phone is without network.</summary>
     public static readonly TimeSpan NetworkLostFor = TimeSpan.FromSeconds(40);
 
-    private const double StrengthSpread = 0.08;
-    private const double Strongest = 0.82;
+    private const double StrengthSpread = 0.06;
+    private const double Strongest = 0.88;
     private const double ShareOfCap = 0.93;
     private const double TooSlow = 1.15;
 

@@ -37,7 +37,7 @@ internal sealed class LaneWork(SimulatedPhone phone, LaneWatch watch, SimulatedT
     }
 
     /// <summary>Plays one step through.</summary>
-    /// <returns>What came in between, and how long the next step has been going when this one's last tap is made.</returns>
+    /// <returns>What came in between, and how long the next step has been going when this one's last tap is made: the judge's reaction.</returns>
     private async Task<(Interruption Why, double AheadMs)> Play(SheetStep step, SetPlay play, double workedMs, CancellationToken stopping)
     {
         var open = step.Step;
@@ -59,7 +59,7 @@ internal sealed class LaneWork(SimulatedPhone phone, LaneWatch watch, SimulatedT
             open = moment.Deed == Deed.Done ? step.Step + 1 : step.Step;
         }
 
-        return (Interruption.None, workedMs - play.EndMs);
+        return (Interruption.None, play.Moments[^1].AtMs - play.EndMs);
     }
 
     private void Tap(SheetStep step, Moment moment, SetPlay play)

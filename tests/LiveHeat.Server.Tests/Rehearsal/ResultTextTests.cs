@@ -41,12 +41,4 @@ public class ResultTextTests
             """.ReplaceLineEndings(),
             text);
     }
-
-    [Theory]
-    [InlineData(0, "0:00.0")]
-    [InlineData(59_900, "0:59.9")]
-    [InlineData(60_000, "1:00.0")]
-    [InlineData(252_440, "4:12.44")]
-    [InlineData(3_600_500, "60:00.5")]
-    public void Writes_times_in_minutes_and_seconds(long ms, string expected) => Assert.Equal(expected, ResultText.Time(ms));
 }
