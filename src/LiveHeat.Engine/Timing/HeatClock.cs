@@ -22,7 +22,7 @@ public sealed record HeatClock(Start? Start, Items<Standstill> Halts)
     public static readonly HeatClock Unset = new(null, []);
 
     /// <summary>Milliseconds since GO; negative before it; null when no start is in force.</summary>
-    public long? HeatMs(Instant instant) => Start is null ? null : instant - Start.GoAt - StoodStillMs(Halts, instant);
+    public long? HeatMs(Instant instant) => Start is null ? null : instant - Start.GoAt - StoodStillMs(Start.GoAt, instant);
 
     /// <summary>The instant at which the heat time is reached, as far as the halts known now tell.</summary>
     public Instant? InstantOf(long heatMs)
@@ -37,23 +37,25 @@ public sealed record HeatClock(Start? Start, Items<Standstill> Halts)
         {
             if (halt.From < instant && halt.Until is { } until)
             {
-                instant += until - halt.From;
+                instant += Math.Max(0, until - Later(halt.From, Start.GoAt));
             }
         }
 
         return instant;
     }
 
-    /// <summary>How much of the standstills lies before the instant, in milliseconds.</summary>
-    public static long StoodStillMs(Items<Standstill> standstills, Instant instant)
+    /// <summary>How much of the halts lies between GO and the instant, in milliseconds: a start put right afterwards may lie within one.</summary>
+    private long StoodStillMs(Instant goAt, Instant instant)
     {
         var stoodMs = 0L;
-        foreach (var still in standstills)
+        foreach (var still in Halts)
         {
             var until = still.Until is { } end && end < instant ? end : instant;
-            stoodMs += Math.Max(0, until - still.From);
+            stoodMs += Math.Max(0, until - Later(still.From, goAt));
         }
 
         return stoodMs;
     }
+
+    private static Instant Later(Instant one, Instant other) => one > other ? one : other;
 }
