@@ -3,6 +3,7 @@ using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Proof;
+using LiveHeat.Contracts.Replays;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Taps;
@@ -33,6 +34,9 @@ internal static class HeatReading
             .WhoMay(Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("Facts");
         app.MapGet("/api/heats/{heat}/lanes/{lane:int}/facts", LaneFacts)
             .WhoMay(Role.Judge, Role.Organiser, Role.HeadJudge).Produces<FactLines>().ProducesProblem(404).WithName("LaneFacts");
+        app.MapGet("/api/heats/{heat}/replay", async (string heat, string? by, FindHeat heats, HeatSessions sessions) =>
+                await heats.Called(heat) is { } session ? Json(ReplayMaking.Of(session.Heat, session.State.Entries, by == "known", sessions.Epoch)) : NotCalled(heat))
+            .WhoMay(Role.Organiser, Role.HeadJudge, Role.Announcer).Produces<HeatReplay>().ProducesProblem(404).WithName("Replay");
         app.MapGet("/api/heats/{heat}/export", async (string heat, FindHeat heats, Certificates certificates, CancellationToken cancellation) =>
                 await heats.Called(heat) is { } session ? Json(await certificates.Export(session, cancellation)) : NotCalled(heat))
             .WhoMay(Role.Organiser, Role.HeadJudge).Produces<HeatExport>().ProducesProblem(404).WithName("Export");

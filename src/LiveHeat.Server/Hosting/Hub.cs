@@ -50,6 +50,7 @@ internal static class Hub
         AddHeats(builder.Services, options);
 
         var app = builder.Build();
+        app.UseResponseCompression();
         app.UseAccess();
         app.MapOpenApi().AnyoneMay();
         app.MapAccess();
@@ -80,6 +81,7 @@ internal static class Hub
         services.AddAccess();
         services.AddSetup();
         services.AddOpenApi();
+        services.AddResponseCompression(compression => compression.EnableForHttps = true);
         services.AddRazorComponents();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
         services.ConfigureHttpJsonOptions(json => WireJson.Apply(json.SerializerOptions));
