@@ -28,10 +28,11 @@
 //   </html>
 //
 // The JSON has "<" written as \u003c. What is inside main is for readers without scripts; it may say more or less.
-// Address options: ?light=1 daylight, ?light=auto as the device is set, ?edge=5 overscan margin in percent (3.5).
+// Address options: ?replay=happened or known with ?speed=4 and ?at=272000 plays the heat again (replay.js), ?light=1 daylight, ?light=auto as the device is set, ?edge=5 overscan margin in percent (3.5).
 // For tests main carries data-scene, data-phase, data-heat, data-sequence, data-freshness; each li.lane data-lane, data-status, data-place.
 import { Clock, keepInStep } from '../clock.js';
 import { Hub } from '../hub.js';
+import { playAgain } from './replay.js';
 import { Board } from './screen.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('board'));
@@ -49,18 +50,26 @@ const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncer
 const clock = new Clock(/** @type {any} */ ({ bridge }));
 const board = new Board(main, state, clock);
 
-let stopAsking = () => {};
-const hub = new Hub('/hub', {
-  onFrame: frame => board.hear(frame),
-  onProgram: () => board.readProgramme(),
-  onState: link => {
-    stopAsking();
-    board.link(link);
-    if (link === 'online') stopAsking = keepInStep(clock, hub, { everyMs: VIEWER_ASKS_EVERY_MS });
-  },
-});
-hub.watch(main.dataset.follow || 'current');
-hub.start();
+const replay = options.get('replay');
+const followed = main.dataset.follow || 'current';
+if (replay) playAgain(board, clock, main, followed === 'current' ? state.frame?.heat : followed, replay, options);
+else follow(followed);
+
+/** Follows the hub for ever. @param {string} heat */
+function follow(heat) {
+  let stopAsking = () => {};
+  const hub = new Hub('/hub', {
+    onFrame: frame => board.hear(frame),
+    onProgram: () => board.readProgramme(),
+    onState: link => {
+      stopAsking();
+      board.link(link);
+      if (link === 'online') stopAsking = keepInStep(clock, hub, { everyMs: VIEWER_ASKS_EVERY_MS });
+    },
+  });
+  hub.watch(heat);
+  hub.start();
+}
 
 function lightOf(wish) {
   const root = document.documentElement;

@@ -84,6 +84,13 @@ export const words = {
   capPaceOf: division => `cap pace ${division}`,
 
   // notices
+  play: 'play',
+  pause: 'pause',
+  replayAt: 'moment of the replay',
+  replaySpeed: 'speed of the replay',
+  asHappened: 'replay: as it happened',
+  asKnown: 'replay: as it was known',
+  noReplay: 'The replay cannot be had now. Load the page again.',
   halted: 'Heat halted. The clock stands.',
   recalled: 'Start recalled. A new start will come.',
   old: seconds => `${seconds} s old`,
