@@ -1,12 +1,12 @@
 // The server's timebase on this device: instants in milliseconds since 1970-01-01 UTC. "mono" is performance.now() of this page.
 
 export const KEPT_SAMPLES = 8;
-export const UNMEASURED_PPM = 100;     // twice what a phone's crystal may be off by (20 to 50 ppm, from memory)
+export const UNMEASURED_PPM = 100; // twice a bad crystal, from memory
 export const MEASURED_PPM = 15;        // PHI of RFC 5905
 export const MEASURE_OVER_MS = 64_000;
-export const SLEEP_MS = 1_000;         // the wall clock ran this much further than ours: the phone slept
-export const BRIDGE_MS = 100;          // what bridging by the wall clock adds; the quality is poor all the same
-export const GOOD_MS = 50, FAIR_MS = 150;   // hand timing itself errs by 50 to 150 ms, from memory
+export const SLEEP_MS = 1_000; // the wall clock ran this much further than ours
+export const BRIDGE_MS = 100; // bridging by the wall clock adds
+export const GOOD_MS = 50, FAIR_MS = 150; // hand timing errs by as much, from memory
 
 /** RFC 5905, section 8. */
 export function sampleOf(t1, t2, t3, t4) {
@@ -20,7 +20,7 @@ export function bestOf(samples) {
 
 export function dispersionMs(ageMs, ppm) { return Math.abs(ageMs) * ppm / 1e6; }
 
-/** This device's own rate, and by how many ppm it may still be off; null while that is no better than not knowing. */
+/** This device's own rate; null while that is no better than not knowing. */
 export function rateOf(first, last) {
   const span = last.at - first.at, ppm = Math.max(MEASURED_PPM, (first.delay + last.delay) / 2 / span * 1e6);
   return span >= MEASURE_OVER_MS && ppm < UNMEASURED_PPM ? { skew: (last.offset - first.offset) / span, ppm } : null;
@@ -28,7 +28,6 @@ export function rateOf(first, last) {
 
 export function slept(before, after) { return (after.wall - before.wall) - (after.mono - before.mono) > SLEEP_MS; }
 
-/** @returns {{word: 'good'|'fair'|'poor'|'none', ms: number|null}} */
 export function qualityOf(ms, bridged) {
   if (ms === null) return { word: 'none', ms };
   return { word: bridged || ms > FAIR_MS ? 'poor' : ms > GOOD_MS ? 'fair' : 'good', ms: Math.max(1, Math.round(ms)) };
@@ -43,13 +42,13 @@ export class Clock {
   since = -Infinity;
   keptAt = -Infinity;
 
-  /** `bridge` is what `onBridge` told an earlier page of this device to keep. */
+  /** `bridge` is what `onBridge` gave an earlier page to keep. */
   constructor({ mono = () => performance.now(), wall = () => Date.now(), bridge = null, onBridge = null } = {}) {
     Object.assign(this, { mono, wall, bridge, onBridge, rate: bridge?.rate ?? 1 });
     this.last = this.here();
   }
 
-  /** Takes one exchange. Another process is another timebase: start over. */
+  /** Another process is another timebase: start over. */
   add({ t1, received, sent, t4, process, rate = 1 }) {
     this.wakeUp();
     if (this.process !== null && (process !== this.process || rate !== this.rate)) {
@@ -57,7 +56,7 @@ export class Clock {
       this.best = this.first = this.measured = this.bridge = null;
     }
     Object.assign(this, { process, rate });
-    if (t1 < this.since) return;                     // asked before the phone slept
+    if (t1 < this.since) return; // asked before the phone slept
     this.samples = [...this.samples, sampleOf(t1 * rate, received, sent, t4 * rate)].slice(-KEPT_SAMPLES);
     this.best = bestOf(this.samples);
     if (!this.first || (this.samples.length < KEPT_SAMPLES && this.best.delay < this.first.delay)) this.first = this.best;
@@ -67,15 +66,14 @@ export class Clock {
     this.onBridge?.(this.bridgeAt(this.here()));
   }
 
-  /** Null when this device never heard the server. */
+  /** Null: never heard the server. */
   now() { return this.instantAt(this.mono()); }
 
   instantOf(stamp) { return this.instantAt(this.monoOf(stamp)); }
 
-  /** What performance.now() was at an event's time stamp; now, when the stamp is out of reach. */
   monoOf(stamp) {
     const now = this.mono(), mono = stamp > 1e11 ? stamp - performance.timeOrigin : stamp;
-    return mono <= now + 1 && now - mono < 5_000 ? mono : now;
+    return mono <= now + 1 && now - mono < 10_000 ? mono : now;
   }
 
   instantAt(mono) {
@@ -84,7 +82,6 @@ export class Clock {
     return this.bridge ? this.bridge.server + (this.wall() - (this.mono() - mono) - this.bridge.wall) * this.rate : null;
   }
 
-  /** What the instant may be off by; null when it is unknown. */
   uncertaintyMs() {
     this.wakeUp();
     if (this.best) return this.bridgeAt(this.here()).uncertaintyMs;
@@ -93,10 +90,9 @@ export class Clock {
 
   quality() { return qualityOf(this.uncertaintyMs(), !this.best); }
 
-  /** Real milliseconds: in a fast rehearsal the server's clock runs `rate` times as fast. */
+  /** Real milliseconds; a fast rehearsal's are fewer. */
   msUntil(instant) { return (instant - (this.now() ?? instant)) / this.rate; }
 
-  /** The phone's own readings, which go with a tap. */
   readings(mono) {
     const wallMs = Math.round(this.wall() - (this.mono() - mono)), tenth = ms => Math.round(ms * 10) / 10;
     return { monoMs: tenth(mono), wallMs, offsetMs: tenth((this.instantAt(mono) ?? wallMs) - wallMs) };
@@ -104,7 +100,7 @@ export class Clock {
 
   here() { return { mono: this.mono(), wall: this.wall() }; }
 
-  /** After a sleep only the wall clock still knows the time: it bridges until the next exchange. */
+  /** After a sleep the wall clock bridges until the next exchange. */
   wakeUp() {
     const here = this.here();
     if (slept(this.last, here)) {
@@ -122,14 +118,14 @@ export class Clock {
   }
 }
 
-/** Keeps a clock in step over a hub: a burst, then every now and then. Call it on each `online`; it returns how to stop. */
+/** Call it on each `online`; it returns how to stop. */
 export function keepInStep(clock, hub, { burst = 8, everyMs = 5_000, onStep = null } = {}) {
   let timer, count = 0, stopped = false;
   const step = async () => {
     try {
       clock.add(await hub.exchange(clock.mono()));
       onStep?.();
-    } catch { /* the link went: the next connect starts a new burst */ }
+    } catch { /* the link went */ }
     if (!stopped) timer = setTimeout(step, ++count < burst ? 120 : everyMs);
   };
   step();

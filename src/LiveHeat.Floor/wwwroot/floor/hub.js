@@ -1,16 +1,15 @@
-// The hub's client: SignalR's JSON protocol over one WebSocket (docs/wire.md, section 5). It never gives up. A push may be lost; after
-// each connect it watches again and so gets the newest frame.
+// The hub's client: SignalR's JSON protocol over one WebSocket (docs/wire.md, section 5). It never gives up, and watches again after
+// each connect.
 
 const END = '\x1e', INVOCATION = 1, COMPLETION = 3, PING = 6, CLOSE = 7;
-const PING_EVERY_MS = 5_000, SILENCE_MS = 12_000, OPENING_MS = 8_000;      // the server pings every 5 s too
-const STEADY_MS = 5_000;                             // a link this old has proved itself: the next retry is at once
-const HIDDEN_MS = 2_000;                             // away longer than this, a socket is not to be trusted
+const PING_EVERY_MS = 5_000, SILENCE_MS = 12_000, OPENING_MS = 8_000;
+const STEADY_MS = 5_000; // a link this old has proved itself
+const HIDDEN_MS = 2_000; // away longer, a socket is not to be trusted
 const RETRY_MS = [0, 250, 500, 1_000, 2_000, 5_000];
 
-/** Half of the wait certain, half by chance: sixty phones do not knock at once. */
+/** Half by chance: sixty phones do not knock at once. */
 export function retryDelayMs(attempt, chance = Math.random()) { return RETRY_MS[Math.min(attempt, RETRY_MS.length - 1)] * (1 + chance) / 2; }
 
-/** Of one heat and epoch, a lower sequence does not take the place of a higher. */
 export function isNewer(last, next) { return last?.heat !== next.heat || last.epoch !== next.epoch || next.sequence >= last.sequence; }
 
 export class Hub {
@@ -43,20 +42,19 @@ export class Hub {
     this.drop();
   }
 
-  /** Follows one heat, or "current". A second call moves the connection. */
+  /** One heat, or "current". */
   watch(heat) {
     if (this.heat === heat) return;
     this.heat = heat;
     this.askToWatch();
   }
 
-  /** One clock exchange: the server's answer with our own `t1` and `t4`, readings of performance.now(). */
+  /** The server's answer with our own `t1` and `t4`, readings of performance.now(). */
   async exchange(t1) {
     const { result, at } = await this.invoke('Exchange', t1);
     return { ...result, t1, t4: at };
   }
 
-  /** Nothing comes back, and nothing is lost if it does not arrive. */
   reportPhone(status) { this.send({ type: INVOCATION, target: 'ReportPhone', arguments: [status] }); }
 
   connect() {

@@ -1,11 +1,10 @@
-// What this phone keeps: taps, heats, a few small things. Taps with strict durability: a transaction's end means "on the disk".
+// What this phone keeps. Taps with strict durability: a transaction's end means "on the disk".
 
-/** @typedef {{order: number, heat: string, fact: any, state: 'waiting'|'safe'|'refused', sequence?: number, flags?: string[],
- *   code?: string, detail?: string, dismissed?: boolean}} Tap */
+/** @typedef {{order: number, heat: string, fact: any, state: 'waiting'|'safe'|'refused', sequence?: number}} Tap */
 
-const OPEN_MS = 3_000;               // some browsers never answer an open; then it is memory, and the checks say so
+const OPEN_MS = 3_000;               // some browsers never answer an open
 
-/** 128 random bits. */
+/** 128 bits. */
 export function randomId() {
   return btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(16)))).replace(/\+/g, '-').replace(/\//g, '_').slice(0, 22);
 }
@@ -34,11 +33,10 @@ export class Database {
 
   constructor(name, connection) { Object.assign(this, { name, connection }); }
 
-  /** Resolves to what `work` returned when its transaction is complete. */
   async run(durability, work, mode = 'readwrite') {
     const begin = () => this.connection.transaction(['kept', 'heats', 'taps'], mode, { durability });
     let transaction;
-    try { transaction = begin(); } catch {               // the browser closed the connection behind our back
+    try { transaction = begin(); } catch { // the browser closed it behind our back
       this.connection = await open(this.name);
       transaction = begin();
     }
@@ -50,7 +48,6 @@ export class Database {
     });
   }
 
-  /** @returns {Promise<{kept: any, heats: any[], taps: Tap[]}>} */
   async load() {
     const [keys, values, heats, taps] = await this.run('relaxed', ({ kept, heats, taps }) =>
       [kept.getAllKeys(), kept.getAll(), heats.getAll(), taps.getAll()], 'readonly');
@@ -59,10 +56,11 @@ export class Database {
 
   keep(key, value) { return this.run('relaxed', ({ kept }) => { kept.put(value, key); }).catch(() => {}); }
   keepHeat(heat) { return this.run('relaxed', ({ heats }) => { heats.put(heat); }).catch(() => {}); }
+  forgetHeat(heat) { return this.run('relaxed', ({ heats }) => { heats.delete(heat); }).catch(() => {}); }
   updateTaps(changed) { return this.run('relaxed', ({ taps }) => changed.forEach(tap => taps.put(tap))); }
   removeTaps(orders) { return this.run('relaxed', ({ taps }) => orders.forEach(order => taps.delete(order))); }
 
-  /** The ids come from the counter, which moves in the same transaction. @returns {Promise<Tap[]>} */
+  /** @returns {Promise<Tap[]>} with ids from the counter, which moves in the same transaction */
   addTaps(heat, facts) {
     return this.run('strict', ({ kept, taps }) => {
       const added = facts.map(fact => ({ heat, fact, state: 'waiting' }));
@@ -80,7 +78,6 @@ export class Database {
     return id;
   }
 
-  /** New ids from a new outbox id. */
   renew(changed) {
     return this.run('strict', ({ kept, taps }) => {
       kept.put(renewed(changed), 'outbox');
@@ -105,15 +102,16 @@ function renewed(taps) {
   return { id, next: taps.length + 1 };
 }
 
-/** Where there is no storage: it records and sends, but a reload loses what is unsent. */
+/** Where there is no storage. */
 export class Memory {
   durable = false;
   outbox = { id: randomId(), next: 1 };
-  order = 1e9;                       // above any of the disk's
+  order = 1e9;   // above any of the disk's
 
   async load() { return { kept: {}, heats: [], taps: [] }; }
   async keep() {}
   async keepHeat() {}
+  async forgetHeat() {}
   async updateTaps() {}
   async removeTaps() {}
   async nextId() { return `${this.outbox.id}.${this.outbox.next++}`; }

@@ -1,21 +1,20 @@
-// One lane as its pad sees it: the sheet (what is to be done), the frame (the heat) and the facts, made into what is shown. Pure.
+// One lane as its pad sees it, from sheet, frame and facts. Pure.
 
 import { laneNow, latest } from './steps.js';
 
-const UNDOABLE = /^(step-done|tag-made|value-entered|count-reached|no-rep|tag-fault|athlete-working|reps-at-cap|lane-stopped|score-read-back)$/;
-const OVER = ['ended', 'frozen', 'certified'];
+const NOT_UNDOABLE = /^(undone|head-judge-called|finish-timed)$/;
 
 /** @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[]}} known */
 export function laneModel({ sheet, frame, lane, entries }) {
   const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
   const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;
-  // Made before anybody told of a start: the server holds such taps until it knows one, the judge goes on.
+  // The server holds taps until it knows a start; the judge goes on.
   const facts = start ? entries : entries.map(entry => (!entry.fact.start && entry.flags?.includes('early') ? { ...entry, flags: [] } : entry));
   const now = laneNow(facts, lane, steps.length, frame ? start?.id ?? null : undefined);
   const stand = now.standing.map(({ fact }) => fact), step = steps[now.open - 1] ?? null;
   const here = kind => stand.filter(fact => fact.fact === kind && fact.step === now.open);
   const newest = kind => latest(stand.filter(fact => fact.fact === kind));
-  const last = latest(stand.filter(fact => !fact.by && UNDOABLE.test(fact.fact)));
+  const last = latest(stand.filter(fact => !fact.by && !NOT_UNDOABLE.test(fact.fact)));
   return {
     lane, line, steps, step, told, start, known: entries,
     open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
@@ -32,7 +31,7 @@ export function laneModel({ sheet, frame, lane, entries }) {
   };
 }
 
-/** Units of a set that one tap stands for; 0 when only its end is tapped. */
+/** Units that one tap stands for; 0 when only a set's end is tapped. */
 export function checkpoint({ kind, unit, increment }, { counting, checkpointEvery }) {
   if (counting !== 'reps' || kind !== 'set') return 0;
   return unit === 'reps' ? checkpointEvery || 1 : increment > 1 ? increment : 0;
@@ -45,7 +44,6 @@ export function carriedBy(step, count, sheet) {
   return { fact: kind === 'tag' ? 'tag-made' : kind === 'value' ? 'value-entered' : 'step-done', step: number };
 }
 
-/** Whether nobody can have done so fast what the target says; never when there is no saying. */
 export function tooEarly({ step, boundary, counted, count, open, start }, carried, instant) {
   const from = Math.max(counted ?? 0, boundary ?? (open === 1 && start?.goAt || 0));
   const part = step.quantity ? ((carried.count ?? step.quantity) - count) / step.quantity : 1;
@@ -63,7 +61,7 @@ export function isCapped(model, frame, now) {
   return !!model.step && cap !== null && at !== null && at >= cap;
 }
 
-/** The server's word when it has one, else this phone's own, rounded up to 0.1 s as hand times are. */
+/** Rounded up to 0.1 s as hand times are, until the server has said it. */
 export function finishMs({ told, boundary }, frame) {
   if (told?.officialMs != null) return told.officialMs;
   const own = boundary === null ? null : heatMs(frame, boundary);
@@ -75,30 +73,29 @@ export function following({ steps, open }) {
   return tag < 0 ? rest : rest.slice(0, tag + 1);
 }
 
-/** A count-down ends by our own clock. */
 export function phaseNow(frame, now) {
   return frame?.phase === 'counting-down' && now !== null && now >= frame.start.goAt ? 'running' : frame?.phase ?? 'planned';
 }
 
-/** Called anew after we had said that we are ready: lane and team are looked at once more. */
+/** Called anew after we were ready. */
 export function calledAgain({ ready, heat, readyHeard }, { told }, frame) {
   return ready === heat && !!readyHeard && frame.sequence >= readyHeard && told?.ready === false;
 }
 
 export function seatLost({ seat, seatSince }, { told }, frame) { return !!told && frame.sequence >= seatSince && told.seat !== seat; }
 
-/** Which screen is shown. @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'} */
+/** @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'} */
 export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
   if (!alone) return 'tab';
   if (asksToJoin || !kept.joined) return 'join';
   if (!model || kept.left === kept.heat) return 'waiting';
-  const phase = phaseNow(frame, now), over = OVER.includes(phase);
+  const phase = phaseNow(frame, now), over = /ended|frozen|certified/.test(phase);
   if (!kept.seat) return over ? 'waiting' : 'confirm';
   const counted = model.atCap || model.step?.kind !== 'set' || phase !== 'ended';
   if (!model.step || model.stopped || model.told?.status === 'withdrawn' || over && counted) return 'finish';
   if (!over && seatLost(kept, model, frame)) return 'taken';
   if (phase === 'counting-down') return 'countdown';
-  if (['running', 'halted', 'ended'].includes(phase)) return 'heat';
+  if (/running|halted|ended/.test(phase)) return 'heat';
   if (calledAgain(kept, model, frame)) return 'confirm';
   if (kept.ready !== kept.heat) return 'checks';
   return kept.begun === kept.heat ? 'heat' : 'ready';

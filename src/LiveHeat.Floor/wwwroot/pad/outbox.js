@@ -1,19 +1,18 @@
-// Taps on their way to the ledger: stored first, sent in order, kept until the heat is certified. It never gives up.
+// Taps on their way to the ledger: stored, sent in order, kept until the heat is certified. It never gives up.
 
 import { Memory } from './database.js';
 
 export const MOST_AT_ONCE = 200;
 
-/** Full jitter, so that sixty phones do not come back as one. */
+/** Full jitter: sixty phones do not come back as one. */
 export function waitMs(attempt, chance = Math.random()) { return chance * Math.min(8_000, 500 * 2 ** attempt); }
 
-/** The waiting taps of the oldest one's heat, in the order they were made. */
 export function nextBatch(taps, most = MOST_AT_ONCE) {
   const waiting = taps.filter(({ state }) => state === 'waiting');
   return waiting.filter(({ heat }) => heat === waiting[0].heat).slice(0, most);
 }
 
-/** What a receipt makes of a tap; null when it goes again under a new id. */
+/** Null when it goes again under a new id. */
 export function afterReceipt(tap, { outcome, sequence, flags, code, detail }) {
   if (outcome === 'conflict') return null;
   if (outcome === 'accepted' || outcome === 'known') return { ...tap, state: 'safe', sequence, flags: flags ?? tap.flags ?? [] };
@@ -21,7 +20,7 @@ export function afterReceipt(tap, { outcome, sequence, flags, code, detail }) {
 }
 
 export class Outbox {
-  /** @type {import('./database.js').Tap[]} by order */ taps = [];
+  /** @type {import('./database.js').Tap[]} */ taps = [];
   epoch = null;
   storing = true;
   attempt = 0;
@@ -31,12 +30,12 @@ export class Outbox {
 
   load(taps, epoch) { Object.assign(this, { taps, epoch }); }
 
-  /** Resolves once on the disk. `build` runs when all earlier taps have their ids: an undo can name a tap just made. */
+  /** `build` runs when all earlier taps have their ids: an undo can name a tap just made. */
   add(heat, build) {
     const added = this.adding.then(async () => {
       const facts = build();
       const taps = await this.database.addTaps(heat, facts).catch(() => {
-        // The disk is full, or forbidden. Better in memory and sent than lost; the pad says so.
+        // The disk is full or forbidden: better in memory and sent than lost.
         this.storing = false;
         this.spare ??= new Memory();
         return this.spare.addTaps(heat, facts);
@@ -91,7 +90,7 @@ export class Outbox {
     const after = answered.map(tap => afterReceipt(tap, byId.get(tap.fact.id)));
     await this.settle(answered.filter((_, i) => after[i]), after.filter(Boolean));
     if (after.includes(null)) {
-      await this.database.renew(this.taps.filter(({ state }) => state === 'waiting'));    // the old counter is not ours alone
+      await this.database.renew(this.taps.filter(({ state }) => state === 'waiting'));
       this.options.onConflict();
     }
     return answered.length > 0;
@@ -103,7 +102,7 @@ export class Outbox {
     await this.database.updateTaps(taps).catch(() => { this.storing = false; });
   }
 
-  /** A restored ledger has another epoch, or a head below what it gave receipts for: then all is sent again. */
+  /** A restored ledger has another epoch, or a head below its receipts: all is sent again. */
   saw(epoch, heat, head = Infinity) {
     const restored = this.epoch !== null && epoch !== this.epoch;
     this.epoch = epoch;

@@ -1,27 +1,22 @@
-// The pad: puts the parts together, does what the judge does, and draws the screen when something changed.
+// The pad: puts the parts together, does what the judge does, draws what changed.
 
 import { Clock, keepInStep } from '/floor/clock.js';
 import { Hub } from '/floor/hub.js';
-import { askForStorage, battery } from './checks.js';
 import { openDatabase } from './database.js';
 import { isCapped, laneModel, viewOf } from './lane.js';
 import { Outbox } from './outbox.js';
-import { Updates, beTheOnlyTab } from './page.js';
+import { Sound, Updates, Wake, askForStorage, battery, beTheOnlyTab } from './phone.js';
 import { Recorder } from './recorder.js';
-import { call, readCode } from './server.js';
-import { Session } from './session.js';
-import { Sound } from './sound.js';
+import { Session, call, readCode } from './session.js';
 import * as around from './views/around.js';
 import { heat } from './views/heat.js';
 import { status } from './views/parts.js';
-import { Wake } from './wake.js';
 import { say } from './words.js';
 
 const VIEWS = { ...around, heat };
-const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000;
+const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000, LATER_MS = 2_000;
 
 class Pad {
-  // What only this page knows: a panel, a question, a note.
   alone = true; view = ''; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; soundHeard = false;
   storage = 'at-risk'; power = null; pendingCode = ''; transient = ''; callAt = 0; offlineSince = performance.now();
 
@@ -51,11 +46,11 @@ class Pad {
       onRefused: () => this.set({ alone: false }), onLost: () => { hub.stop(); this.set({ alone: false }); },
     });
     this.draw();
-    this.away &&= this.view === 'heat';                      // asked only of a judge who comes back into a heat
+    this.away &&= this.view === 'heat';  // asked of a judge who comes back into a heat
     session.follow();
     session.refresh();
     session.readProgram();
-    this.updates.start();
+    setTimeout(() => this.updates.start(), LATER_MS);
     setInterval(() => this.tick(performance.now()), TICK_MS);
     setInterval(() => this.report(), REPORT_MS);
     setInterval(() => { if (this.view !== 'heat') session.refresh(); }, POLL_MS);
@@ -63,7 +58,7 @@ class Pad {
     battery().then(power => this.set({ power }));
   }
 
-  /** A code in the address is taken out of it at once: not for history, not for a screenshot. */
+  /** Out of the address at once: not for history, not for a screenshot. */
   readCode() {
     const code = readCode(location.hash);
     if (location.hash) history.replaceState(null, '', location.pathname);
@@ -76,8 +71,6 @@ class Pad {
   get competition() { return (this.sheet ?? this.session.kept.joined ?? this.session.program)?.competition ?? say('title'); }
   get offline() { return this.hub.state !== 'online' && performance.now() - this.offlineSince > OFFLINE_MS; }
 
-  // ---- what the judge does ----
-
   context() {
     const { heat, joined: { lane }, seat } = this.session.kept;
     return { heat, lane, start: this.frame?.start?.id ?? null, plan: this.model.line.plan, ...(seat && { seat }) };
@@ -89,7 +82,7 @@ class Pad {
     return this.recorder.record(stamp, ...facts);
   }
 
-  /** A no-rep is recorded at once; its reason, if any, is a second tap that replaces it at the same moment. */
+  /** Recorded at once; a reason is a second tap that replaces it at the same moment. */
   recordNoRep(stamp, fact) {
     const { faults } = this.model.step;
     this.record(stamp, fact);
@@ -114,7 +107,7 @@ class Pad {
     this.draw();
   }
 
-  /** Three seconds to take it back by a second tap. */
+  /** A second tap takes it back. */
   callHeadJudge(stamp) { Object.assign(this, { callStamp: stamp, callAt: this.callAt ? 0 : performance.now() + CALL_MS }); }
 
   async join(code, name) {
@@ -134,7 +127,7 @@ class Pad {
     if (kept.seat) { session.keep({ ready: null, readyHeard: null }); return; }
     await this.takeSeat();
     if (!kept.seat || !/running|halted/.test(this.frame?.phase)) return;
-    session.keep({ ready: kept.heat });                      // takes over in mid-heat: no checks, but where is the lane?
+    session.keep({ ready: kept.heat });   // takes over in mid-heat: no checks, but where is the lane?
     this.set({ panel: 'here' });
   }
 
@@ -149,8 +142,6 @@ class Pad {
     this.wake.keepOn();
     this.session.sayReady();
   }
-
-  // ---- what happens by itself ----
 
   linked(state) {
     this.stopClock?.();
@@ -189,14 +180,12 @@ class Pad {
     this.status.tick();
   }
 
-  // ---- drawing ----
-
   set(changes) {
     Object.assign(this, changes);
     this.change();
   }
 
-  /** Draws soon, once for all that changed; a hidden page has no animation frames. */
+  /** Draws soon; a hidden page has no animation frames. */
   change() {
     if (this.due) return;
     this.due = true;

@@ -1,18 +1,17 @@
-// The tap: stamped at pointer-down, shown at once, stored, then sent. A button carries its fact, and that fact is what is recorded.
+// The tap: stamped at pointer-down, shown at once, stored, then sent.
 
-const UNKNOWN_CLOCK_MS = 60_000;     // this phone never heard the server: its wall clock, for what it is worth
+const UNKNOWN_CLOCK_MS = 60_000; // this phone never heard the server
 
 export class Recorder {
-  storing = [];                      // on the screen, not yet on the disk
+  storing = []; // on the screen, not yet on the disk
   names = new Map();
   count = 0;
 
-  /** @param {{clock: any, outbox: any, onChange: () => void, context: () => {heat: string, lane: number}}} parts */
   constructor(parts) { Object.assign(this, parts); }
 
   entriesOf(heat) { return [...this.outbox.entriesOf(heat), ...this.storing.filter(entry => entry.heat === heat)]; }
 
-  /** Facts of one moment (`stamp`: the event's), in one transaction; a `target` may be a fact still being stored. */
+  /** Facts of one moment, in one transaction; a `target` may still be on its way to the disk. */
   record(stamp, ...carried) {
     const { clock } = this, { heat, lane, ...known } = this.context();
     const mono = clock.monoOf(stamp), phone = clock.readings(mono);

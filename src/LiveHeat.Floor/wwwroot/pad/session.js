@@ -1,24 +1,54 @@
-// What this pad knows from the server, and keeps for when there is none: who judges, which heat, its sheet, frame and facts, the seat.
+// What this pad asks of the server, and keeps for when there is none.
 
-import { call } from './server.js';
+const WAIT_MS = 10_000;
 
-// `ready`, `begun`, `left`: the heat it was said for; `seatSince`, `readyHeard`, `ruling`: a ledger sequence; `noStart`: how the start we
-// knew came to nothing; `ids`: of commands not yet answered.
-const FRESH = { heat: null, seat: null, seatSince: 0, ready: null, readyHeard: null, begun: null, noStart: '', ruling: 0, ids: {} };
+/** `message` is a sentence to show. */
+export class Problem extends Error {
+  constructor(code, message = '', status = 0, retryAfterMs = 0) {
+    super(message);
+    Object.assign(this, { code, status, retryAfterMs });
+  }
+}
+
+export async function call(path, body) {
+  const waiting = new AbortController(), timer = setTimeout(() => waiting.abort(), WAIT_MS);
+  try {
+    const answer = await fetch(path, {
+      signal: waiting.signal,
+      ...(body && { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }),
+    });
+    const { ok, status, headers } = answer, type = headers.get('Content-Type') ?? '', text = await answer.text();
+    const value = /json/.test(type) ? JSON.parse(text) : {};
+    if (ok && !/html/.test(type)) return value;   // html: somebody else's sign-in page
+    throw new Problem(value.code ?? `http-${status}`, value.detail, ok ? 0 : status, 1_000 * headers.get('Retry-After'));
+  } catch (problem) {
+    throw problem instanceof Problem ? problem : new Problem('offline');
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** Crockford's base 32; '' when it is no code. */
+export function readCode(text) {
+  const code = text.toUpperCase().replace(/[^0-9A-Z]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
+  return /^[0-9A-HJKMNP-TV-Z]{8}$/.test(code) ? code : '';
+}
+
+// `ready`, `begun`, `left`: the heat it was said for; `seatSince`, `readyHeard`, `ruling`: a ledger sequence.
+const FRESH = { heat: null, seat: null, seatSince: 0, ready: null, readyHeard: null, begun: null, noStart: '', ruling: 0 };
 const NOTHING = { ...FRESH, joined: null, left: null, epoch: null, hand: 'right', look: null, hiddenAt: null };
 const ASK_AGAIN_MS = 5_000;
 
 export class Session {
   kept = { ...NOTHING };
   heats = new Map();
-  next = null;                       // the lane's newer heat, while the judge is not through with this one
+  next = null; // a newer heat, while the judge is not through with this one
   program = null;
   serverBuild = null;
   signedOut = false;
   busy = new Set();
   askedAt = 0;
 
-  /** @param {{database: any, outbox: any, hub: any, onChange: () => void}} parts */
   constructor(parts) { Object.assign(this, parts); }
 
   restore(kept, heats) {
@@ -39,11 +69,15 @@ export class Session {
     this.onChange();
   }
 
-  /** One of each kind at a time, quiet without network: the next connect tries again. */
+  /** One of each kind at a time; what fails is tried at the next connect. */
   async alone(kind, work) {
     if (this.busy.has(kind)) return;
     this.busy.add(kind);
-    try { await work(); } catch ({ code }) { this.signedOut ||= code === 'not-signed-in'; this.onChange(); } finally { this.busy.delete(kind); }
+    try { await work(); } catch (problem) {
+      if (!(problem instanceof Problem)) throw problem;
+      this.signedOut ||= problem.code === 'not-signed-in';
+      this.onChange();
+    } finally { this.busy.delete(kind); }
   }
 
   async join(code, name) {
@@ -51,7 +85,7 @@ export class Session {
     const pad = await call('/api/pad');
     this.keep({ ...FRESH, left: null });
     this.hear(pad);
-    this.hub.retryNow();                                 // the link was nobody's; now it is ours
+    this.hub.retryNow();   // the link was nobody's
   }
 
   refresh() {
@@ -61,12 +95,13 @@ export class Session {
 
   readProgram() { return this.alone('program', async () => { this.program = await call('/api/program'); this.onChange(); }); }
 
-  /** What /api/pad says. A judge in the middle of a heat is not pushed away from it by the next. */
+  /** A judge at work is not pushed away by the next heat. */
   hear({ epoch, competition, lane, judge, heat, seat, certified, build }) {
     const { kept, outbox } = this;
     Object.assign(this, { signedOut: false, serverBuild: build, next: null });
     outbox.saw(epoch);
     outbox.certified(certified);
+    for (const id of certified) if (id !== kept.heat && this.heats.delete(id)) this.database.forgetHeat(id);
     const atWork = kept.seat && kept.ready === kept.heat && kept.left !== kept.heat;
     let changes = {};
     if (heat?.id === kept.heat) changes = { seat: seat ?? kept.seat };
@@ -100,7 +135,6 @@ export class Session {
 
   told(frame) { return frame?.lanes.find(({ lane }) => lane === this.kept.joined?.lane); }
 
-  /** A frame also tells whether there is more to ask for. */
   take(frame) {
     const { heat, kept } = this;
     if (frame.heat !== heat?.heat) {
@@ -110,7 +144,7 @@ export class Session {
     const before = heat.frame;
     heat.frame = frame;
     this.outbox.saw(frame.epoch);
-    if (before && (before.start?.id !== frame.start?.id || before.start?.goAt !== frame.start?.goAt)) heat.head = 0;   // what a start makes of the taps
+    if (before && (before.start?.id !== frame.start?.id || before.start?.goAt !== frame.start?.goAt)) heat.head = 0;   // it changes what taps are
     if (frame.sheet !== heat.sheet?.sheet) this.readSheet();
     if (this.told(frame)?.factSequence > heat.head) this.catchUp();
     if (before?.start && !frame.start) this.keep({ begun: null, noStart: frame.phase === 'armed' ? 'recalled' : 'returned' });
@@ -121,12 +155,12 @@ export class Session {
     if (before && before.phase !== frame.phase) this.refresh();
   }
 
-  /** A head below ours is a restored ledger: begin again. */
   catchUp() {
     const { heat, kept: { joined } } = this;
     if (!heat || !joined) return;
     return this.alone('facts', async () => {
       const after = heat.head, { head, facts } = await call(`/api/heats/${heat.heat}/lanes/${joined.lane}/facts?after=${after}`);
+      if (heat.head !== after) return;   // all is to be read anew
       const entries = facts.map(({ sequence, flags, fact }) => ({ sequence, flags, fact }));
       if (head < after) Object.assign(heat, { head: 0, entries: [] });
       else Object.assign(heat, { head, entries: after ? [...heat.entries, ...entries] : entries });
@@ -140,19 +174,7 @@ export class Session {
     this.catchUp();
   }
 
-  /** The id is kept until it is answered: whoever is unsure sends the same again. */
-  async command(command, fields) {
-    const { heat, ids } = this.kept, key = `${command} ${heat}`;
-    ids[key] ??= await this.database.nextId();
-    try {
-      const answer = await call(`/api/heats/${heat}/commands`, { id: ids[key], command, ...fields });
-      delete ids[key];
-      return answer;
-    } catch (problem) {
-      if (problem.status) delete ids[key];
-      throw problem;
-    }
-  }
+  async command(command, fields) { return call(`/api/heats/${this.kept.heat}/commands`, { id: await this.database.nextId(), command, ...fields }); }
 
   async takeSeat() {
     const { sequence } = await this.command('take-seat', { lane: this.kept.joined.lane, duty: 'primary' });
@@ -170,7 +192,7 @@ export class Session {
     if (!heat || ready !== heat || readyHeard !== null || !seat) return;
     this.alone('ready', async () => {
       const { sequence } = await this.command('ready', { lane: joined.lane, seat }).catch(problem => {
-        if (problem.status) return { sequence: 0 };          // too late to matter: the heat is under way
+        if (problem.status) return { sequence: 0 };   // too late to matter
         throw problem;
       });
       this.keep({ readyHeard: sequence });

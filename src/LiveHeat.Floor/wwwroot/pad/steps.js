@@ -1,18 +1,17 @@
-// The pad's one law: the open step follows the highest step with a standing done-fact, its own or received. Pure, and held to the
-// engine by a table of cases that both must pass (tests/LiveHeat.Testing/Steps/cases.json).
+// The pad's one law: the open step follows the highest step with a standing done-fact, own or received. Pure; the engine must pass the
+// same cases (tests/LiveHeat.Testing/Steps/cases.json).
 
-/** @typedef {{fact: any, sequence?: number, flags?: string[], refused?: boolean}} Entry  own facts have no sequence before the receipt */
+/** @typedef {{fact: any, sequence?: number, flags?: string[], refused?: boolean}} Entry */
 
 const DONE = new Set(['step-done', 'tag-made', 'value-entered']);
 
 export function isDone(fact) { return DONE.has(fact.fact); }
 
-/** The entries (any order, any twice) of one lane that stand: with authority, not taken back, of the start in force. `start` left out:
- *  the entries tell; null: there is none. @param {Entry[]} entries @param {number} lane @param {string|null} [start] */
+/** Entries (any order, any twice) with authority, not taken back, of the start in force (left out: they tell; null: none). */
 export function standing(entries, lane, start) {
   const byId = new Map();
   for (const entry of entries) {
-    const added = entry.fact.fact === 'fact-added';            // named by its own id and by the tap's
+    const added = entry.fact.fact === 'fact-added'; // named by both ids
     const plain = added ? { ...entry, fact: entry.fact.tap, outer: entry.fact.id } : entry;
     if (!byId.has(plain.fact.id) || plain.sequence) byId.set(plain.fact.id, plain);
   }
@@ -25,14 +24,14 @@ export function standing(entries, lane, start) {
   const voided = entry => about(entry, 'voided').length > 0;
   const held = entry => entry.refused || voided(entry)
     || entry.flags?.some(flag => flag === 'old-start' || flag === 'quarantined' && !about(entry, 'admitted').length);
-  // A ruling cannot be undone, nor can an undo (but it can be voided).
+  // Neither a ruling nor an undo can be undone.
   const undone = entry => !entry.fact.by && entry.fact.fact !== 'undone'
     && about(entry, 'undone').some(undo => undo.fact.lane === lane && !held(undo));
   const ofStart = ({ fact }) => fact.step === undefined || (fact.start ? now === undefined || fact.start === now : fact.instant > overAt);
   return all.filter(entry => entry.fact.lane === lane && ofStart(entry) && !held(entry) && !undone(entry));
 }
 
-/** The start in force, and when the last one that counts no more was ended: an older tap that knew no start is of that one. */
+/** `overAt`: when the last other start ended; an older tap that knew none is of that one. */
 function startOf(entries) {
   let inForce, overAt = -Infinity;
   for (const { fact } of [...entries].sort((a, b) => (a.sequence ?? Infinity) - (b.sequence ?? Infinity))) {
@@ -44,15 +43,15 @@ function startOf(entries) {
   return { inForce, overAt };
 }
 
-/** Where the lane is. `open` is `steps` + 1 when all is done; `owed` is to be made up before the open set may count; `boundary` is the
- *  earliest fact that opened it at a known instant. @param {Entry[]} entries @param {number} lane @param {number} steps @param {string|null} [start] */
+/** `open` is `steps` + 1 when all is done; `owed` is due before it may count; `boundary` opened it at a known instant.
+ *  @param {Entry[]} entries @param {number} steps how many @param {string|null} [start] */
 export function laneNow(entries, lane, steps, start) {
   const all = standing(entries, lane, start);
   const rulings = all.filter(({ fact }) => fact.fact === 'sent-back').map(({ fact }) => fact);
   const within = all.filter(({ fact }) => Number.isInteger(fact.step) && fact.step >= 1 && fact.step <= steps).map(({ fact }) => fact);
   const dones = within.filter(isDone);
 
-  // Sent back, a fact still says that all before the ruling's step is done: whoever jumped ahead does not begin from the first.
+  // Sent back, a fact still says that all before the ruling's step is done.
   const reach = (fact, until = Infinity) => Math.min(fact.step, ...rulings
     .filter(ruling => fact.step >= ruling.step && fact.instant <= ruling.instant && ruling.instant <= until).map(ruling => ruling.step - 1));
   const openAt = until => 1 + Math.max(0, ...dones.filter(fact => fact.instant <= until).map(fact => reach(fact, until)));

@@ -22,13 +22,13 @@ const ENGLISH = {
   'confirm.ask': 'Is this the team in front of you?',
   'confirm.yes': 'Yes, I judge this team',
   'confirm.no': 'No, another team',
-  'confirm.not-mine': 'Do not start. Tell the desk: lane {lane} should have {team}.',
-  'confirm.late': 'The heat is running. Take over, then say where the lane is.',
+  'confirm.not-mine': 'Tell the desk: lane {lane} should have {team}.',
+  'confirm.late': 'The heat is running: take over.',
   'confirm.again': 'The heat was called again. Look once more.',
 
   'checks': 'Is this phone ready?',
   'check.storage.ok': 'Taps are kept on this phone.',
-  'check.storage.ask': 'Taps are kept. Do not clear this browser today.',
+  'check.storage.ask': 'Taps are kept. Do not clear the browser today.',
   'check.storage.warn': 'Taps are not kept (a private window?). Use the normal browser.',
   'check.clock.ok': 'Clock good, ±{ms} ms.',
   'check.clock.ask': 'Clock fair, ±{ms} ms. It gets better.',
@@ -98,7 +98,7 @@ const ENGLISH = {
   'call.called': 'head judge called',
   'call.waits': 'no network: raise a hand',
   'here.title': 'Where is the lane now?',
-  'here.how': 'All before it counts as done, time unknown. To go back: hold undo, or call the head judge.',
+  'here.how': 'All before it counts as done. To go back: hold undo, or call the head judge.',
   'here.now': 'now',
   'here.close': 'back',
   'here.who': 'Who works now?',
@@ -109,7 +109,7 @@ const ENGLISH = {
   'away.yes': 'Yes',
   'away.no': 'No, it is …',
   'cap.ask': 'Time cap. How many of {label} counted?',
-  'cap.nothing': 'Time cap. Nothing to count here.',
+  'cap.nothing': 'Time cap. Nothing to count.',
   'cap.wait': 'Recorded. The desk ends the heat.',
   'cap.record': 'Record {n}',
   'cap.change': '{n} recorded · change',
@@ -160,7 +160,7 @@ const ENGLISH = {
   'note.early': 'That is very fast. Keep holding if it is done.',
   'note.halted': 'The heat is halted. What is done is done.',
   'note.signed-out': 'Signed out. Go on: taps stay here.',
-  'note.asleep': 'The screen may go dark. Touch it now and then.',
+  'note.asleep': 'The screen may go dark: touch it now and then.',
   'note.not-stored': 'Taps are not stored. Keep this page open until all is sent.',
   'note.conflict': 'A tap\'s number was used twice: sent again under a new one.',
   'note.refused': 'Not taken: {what}. {detail}',
@@ -172,25 +172,24 @@ const ENGLISH = {
 
   'sent-back': 'back to {label}',
   'reps-owed': '{reps} reps owed of {label}',
-  'lane-held': 'your lane is held, its clock stands',
-  'lane-resumed': 'your lane goes on',
-  'time-adjusted': '{seconds} s on your lane\'s time',
+  'lane-held': 'lane held, its clock stands',
+  'lane-resumed': 'lane goes on',
+  'time-adjusted': '{seconds} s on the lane\'s time',
   'line-up-changed': 'new order: {athletes}',
   'variant-taken': 'another version of the work from {from} on',
   'voided': 'does not count: {what}',
   'admitted': 'counts after all: {what}',
   'fact-added': 'added: {what}',
-  'warned': 'warning for your team',
-  'penalised': 'penalty for your team: {cost}',
+  'warned': 'warning',
+  'penalised': 'penalty: {cost}',
   'call-answered': 'head judge is with you',
-  'lane-withdrawn': 'your lane does not start',
+  'lane-withdrawn': 'lane does not start',
 };
 
 export function say(key, values = {}) {
   return (ENGLISH[key] ?? key).replace(/\{(\w+)\}/g, (_, name) => values[name] ?? '').trim();
 }
 
-/** A tap as a short phrase. */
 export function phrase(fact, { steps, line }) {
   const label = step => steps[step - 1]?.label ?? `#${step}`;
   if (fact.timeKnown === false && steps[fact.step]) return say('here.tap', { label: label(fact.step + 1) });
@@ -198,7 +197,7 @@ export function phrase(fact, { steps, line }) {
   return say(key, { ...fact, label: label(fact.step), name: line.athletes[fact.athlete - 1] });
 }
 
-/** A ruling as a sentence; '' when there is nothing to tell a judge. */
+/** '' when there is nothing to tell a judge. */
 export function ruling(fact, model) {
   if (!fact.by || !(fact.fact in ENGLISH)) return '';
   const label = step => model.steps[step - 1]?.label ?? '';

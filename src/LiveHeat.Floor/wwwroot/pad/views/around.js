@@ -1,13 +1,12 @@
-// The screens around the heat: join, wait, confirm, checks, ready, count-down; the finish; the two that say this phone is not the pad.
+// The screens around the heat.
 
-import { checks as checksOf } from '../checks.js';
-import { button, clockText, h, put, refill } from '../dom.js';
 import { calledAgain, finishMs } from '../lane.js';
-import { readCode } from '../server.js';
+import { checks as checksOf } from '../phone.js';
+import { readCode } from '../session.js';
 import { say } from '../words.js';
-import { foot, holdButton, laneTag, lead, notice, quiet, settings, trouble } from './parts.js';
+import { button, clockText, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
 
-/** A screen that is built anew whenever what it is made of changes. */
+/** Built anew whenever what it is made of changes. */
 const page = (name, made, build) => pad => {
   const root = h(`div.body.${name}`);
   return { root, update: () => refill(root, made(pad), () => build(pad)) };
@@ -45,14 +44,12 @@ export function join(pad) {
   };
 }
 
-/** The lane's next heat after this one. */
 function nextHeat({ session: { program, kept } }) {
   const own = ({ lanes }) => lanes.find(({ lane }) => lane === kept.joined.lane), mine = program?.heats.filter(own) ?? [];
   const next = mine.slice(mine.findIndex(({ heat }) => heat === kept.heat) + 1).find(({ phase }) => /planned|called/.test(phase));
   return next && { ...next, team: own(next).name };
 }
 
-/** What the checks look at. */
 function phone({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
   return { durable: database.durable && outbox.storing, storage, online: hub.state === 'online', clock: clock.quality(), soundHeard, wake: wake.state, power };
 }
@@ -119,7 +116,6 @@ export const taken = page('taken', pad => [pad.model.told.seat, pad.problem, pad
 
 export const tab = page('tab', () => 0, pad => [lead(say('tab')), button('use-here', say('tab.here'), () => pad.useHere(), '.big')]);
 
-/** The time or the count, read to the captain, who agrees or disputes by name. */
 export function finish(pad) {
   const { session } = pad, other = h('input', { act: 'captain', maxlength: 40, placeholder: say('finish.other'), 'aria-label': say('finish.other') });
   const top = h('div.score'), note = h('div.then-line'), read = h('div.read'), after = h('div.read'), bar = foot(pad, false);
@@ -135,7 +131,7 @@ export function finish(pad) {
       return [say('finish'), ms === null ? '–:––' : clockText(ms, 1), say(`finish.${ms === null ? 'unknown' : frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
     }
     const done = step.kind === 'set' ? say('finish.count', { count: atCap?.count ?? count, label: step.label }) : step.label;
-    // The score is the engine's, told once it knows all that was tapped.
+    // The score is the engine's, once it knows all taps.
     const worth = told && !pad.outbox.waiting && say('finish.worth', { n: told.worth }), round = step.round && say('round', { n: step.round, of: rounds });
     return [say(`finish.${stopped ?? (told?.status === 'withdrawn' ? 'withdrawn' : 'capped')}`), done, [round, worth].filter(Boolean).join(' · ')];
   }

@@ -1,21 +1,18 @@
-// The heat: who, where and when above; the target, which says what it will record and carries that fact; beside it no-rep and "already
-// working"; undo, "lane is here" and the head judge at the foot.
+// The heat. The target says what it will record and carries that fact.
 
-import { button, clockText, fit, h, put, refill, strip } from '../dom.js';
 import { capMs, checkpoint, following, heatMs, tooEarly } from '../lane.js';
 import { say } from '../words.js';
-import { LONG_HOLD_MS, Target, foot, holdButton, laneTag, lead, notice, quiet, settings } from './parts.js';
+import { LONG_HOLD_MS, Target, button, clockText, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
 
 const DEAD_MS = 1_000, NO_REP_DEAD_MS = 500, DIGIT_DEAD_MS = 300;
 
-/** How long a new label is dead: a second, but less where taps follow each other as fast as reps. */
+/** A new label is dead for a second; less where taps follow as fast as reps. */
 export function deadMs({ step, count }, { fact, count: next }, rate) {
   if (fact === 'value-entered') return DIGIT_DEAD_MS;
   if (fact !== 'count-reached' && !count) return DEAD_MS;
   return Math.min(DEAD_MS, step.earliestMs / step.quantity * ((next ?? step.quantity) - count) / rate / 2);
 }
 
-/** "safe 6:58.1": the last tap, and how far it has come. */
 function lastState({ model: { last, lastSafe }, frame }) {
   if (!last) return '';
   const at = heatMs(frame, last.instant), time = at === null || last.timeKnown === false ? '' : clockText(at, 1);
@@ -95,7 +92,7 @@ export function heat(pad) {
     tape.root, then, atCap.root, work.root, bar.root, panel);
 
   function whoText({ step, athlete, line, rounds }) {
-    const round = !step ? '' : step.round ? say('round', { n: step.round, of: rounds }) : say(step.round === 0 ? 'round.before' : 'round.after');
+    const round = step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
     return `${athlete ? say('works', { name: line.athletes[athlete - 1] }) : say('works.all')} · ${round}`;
   }
 
@@ -126,7 +123,6 @@ export function heat(pad) {
       put(team, model.line.name);
       put(who, whoText(model));
       tape.update(model);
-      root.classList.toggle('capped', capped);
       atCap.root.hidden = !capped;
       if (capped) atCap.update();
       thenLine();
@@ -140,7 +136,6 @@ export function heat(pad) {
   };
 }
 
-/** At the cap: how many of the open set counted. */
 function capView(pad) {
   const ask = lead(''), number = h('output');
   let count = 0, of = 0, changing = false;
@@ -171,7 +166,6 @@ function awayPanel(pad) {
     button('away-no', say('away.no'), () => pad.set({ away: false, panel: 'here' }), '.wide'));
 }
 
-/** A jump forward only; and what else happens seldom. */
 function herePanel(pad) {
   const { steps, open, line, athlete, rounds } = pad.model;
   const close = () => pad.set({ panel: null });
@@ -189,4 +183,21 @@ function herePanel(pad) {
     h('div.pair', {}, h('p', {}, say('here.stop')), ...['withdrew', 'medical'].map(reason => holdButton(pad, `stop-${reason}`, say(`here.${reason}`), tell({ fact: 'lane-stopped', reason })))),
     settings(pad),
   ];
+}
+
+/** The lane as tape: sets as wide as their expected time, joints at the tags, the roll at the end. */
+function strip() {
+  const root = h('div.strip', { 'aria-hidden': 'true' });
+  return {
+    root,
+    update({ steps, open, count, step }) {
+      const sum = some => some.reduce((all, { expectedMs }) => all + expectedMs, 0), percent = ms => ms / sum(steps) * 100;
+      const at = percent(sum(steps.slice(0, open - 1)) + (step?.quantity ? step.expectedMs * count / step.quantity : 0));
+      refill(root, [at, steps.length], () => [
+        h('div.tape', { style: `width:${at}%` }),
+        ...steps.map(({ kind }, i) => kind === 'tag' && h('i', { style: `left:${percent(sum(steps.slice(0, i + 1)))}%` })),
+        step && h('div.roll', { style: `--at:${at}` }),
+      ]);
+    },
+  };
 }

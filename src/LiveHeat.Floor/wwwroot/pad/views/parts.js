@@ -1,21 +1,66 @@
-// What several screens share: the control that no accident sets off, the foot with undo and the call, notices, the status line, settings.
+// What screens are made of.
 
-import { button, h, put, refill } from '../dom.js';
 import { phrase, ruling, say } from '../words.js';
 
 export const UNDO_HOLD_MS = 600, LONG_HOLD_MS = 800;
 
-/** Acts at pointer-down with the event's own time stamp: dead after its label changes, held where that is asked for, one finger only. */
+/** @returns {any} an element such as "p.lead", with data-act `act` and on click `on` */
+export function h(name, { act, on, ...props } = {}, ...children) {
+  const [tag, ...classes] = name.split('.');
+  const element = document.createElement(tag);
+  element.className = classes.join(' ');
+  if (tag === 'button') element.type = 'button';
+  if (act) element.dataset.act = act;
+  if (on) element.onclick = on;
+  for (const [key, value] of Object.entries(props)) {
+    if (typeof value === 'boolean') element[key] = value; else if (value !== undefined) element.setAttribute(key, value);
+  }
+  element.append(...children.filter(child => child || child === 0));
+  return element;
+}
+
+export function button(act, text, on, classes = '', props = {}) { return h(`button${classes}`, { act, on, ...props }, text); }
+
+export function put(element, text) { if (element.textContent !== text) element.textContent = text; }
+
+/** New children when they are `made` of something else. */
+export function refill(element, made, build) {
+  const key = JSON.stringify(made);
+  if (element.madeOf === key) return;
+  element.madeOf = key;
+  element.replaceChildren(...[build()].flat().filter(Boolean));
+}
+
+/** The largest font size, in px, that stays inside. */
+export function fit(element, most, least = 11) {
+  const { clientWidth, clientHeight, textContent, style } = element, key = `${textContent} ${clientWidth} ${clientHeight}`;
+  if (element.fitted === key || !clientWidth) return;
+  element.fitted = key;
+  for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
+    style.fontSize = `${size}px`;
+    if (element.scrollWidth > clientWidth || element.scrollHeight > clientHeight) most = size - 1; else least = size;
+  }
+  style.fontSize = `${least}px`;
+}
+
+export function clockText(ms, tenths = 0) {
+  const parts = Math.floor(Math.max(0, ms) / (tenths ? 100 : 1_000)) / (tenths ? 10 : 1), minutes = Math.floor(parts / 60);
+  return `${minutes}:${(parts - minutes * 60).toFixed(tenths).padStart(tenths ? 4 : 2, '0')}`;
+}
+
+/** Acts at pointer-down, with the event's time stamp: not while its label is new, held where that is asked for, by one finger. */
 export class Target {
   deadUntil = 0;
   fingers = new Set();
 
-  /** @param {{carried: () => any, onAct: (carried: any, stamp: number) => void, holdMs?: (carried: any, stamp: number) => number,
-   *   onHold?: (ms: number) => void}} press */
+  /** @param {{carried: () => any, onAct: Function, holdMs?: Function, onHold?: Function}} press */
   constructor(pad, element, press) {
     Object.assign(this, { pad, element, press });
     const on = (types, act) => types.split(' ').forEach(type => element.addEventListener(type, act));
-    on('pointerdown', event => { if (event.button <= 0) this.down(event.timeStamp, event.pointerId); });
+    on('pointerdown', ({ button: which, isPrimary, timeStamp, pointerId }) => {
+      if (isPrimary) this.fingers.clear();
+      if (which <= 0) this.down(timeStamp, pointerId);
+    });
     on('pointerup pointercancel pointerleave', ({ pointerId }) => this.up(pointerId));
     on('keydown', event => {
       if (!/^(Enter| )$/.test(event.key)) return;
@@ -26,7 +71,6 @@ export class Target {
     on('contextmenu', event => event.preventDefault());
   }
 
-  /** A new label begins a dead time, which the element shows. */
   relabel(label, deadMs) {
     const { element, label: before } = this, { classList, style } = element;
     if (label === before) return;
@@ -36,7 +80,7 @@ export class Target {
     this.deadUntil = performance.now() + deadMs;
     style.setProperty('--dead', `${deadMs}ms`);
     classList.remove('settling');
-    void element.offsetWidth;                    // so that the animation begins anew
+    void element.offsetWidth; // begins the animation anew
     classList.add('settling');
     clearTimeout(this.settled);
     this.settled = setTimeout(() => classList.remove('settling'), deadMs);
@@ -45,7 +89,7 @@ export class Target {
   down(stamp, finger) {
     const { press, element, fingers, pad } = this, second = fingers.size > 0;
     fingers.add(finger);
-    if (second || performance.now() < this.deadUntil) { pad.ignored(second ? 'second-finger' : 'settling'); return; }
+    if (second || pad.clock.monoOf(stamp) < this.deadUntil) { pad.ignored(second ? 'second-finger' : 'settling'); return; }
     const carried = press.carried(), ms = carried && press.holdMs?.(carried, stamp);
     if (!ms) { if (carried) press.onAct(carried, stamp); return; }
     element.style.setProperty('--hold', `${ms}ms`);
@@ -104,7 +148,7 @@ export function foot(pad, withHere) {
   };
 }
 
-/** Shows the one notice that matters most; false when there is none. */
+/** The one notice that matters most; false when there is none. */
 export function notice(pad, element) {
   const { session: { kept, signedOut }, outbox, model, frame, wake, transient } = pad, { known } = model;
   const [refused] = outbox.refused;
@@ -119,10 +163,9 @@ export function notice(pad, element) {
   return !!text;
 }
 
-/** What is safe, how good the clock is, the link, the build. */
 export function status(pad) {
   const safe = h('span.safe', { role: 'status' }), link = h('span.link'), clock = h('span'), build = h('small');
-  const update = button('update', say('update'), () => pad.updates.tell('apply'), '.wide'), root = h('footer', {}, update, safe, clock, link, build);
+  const update = button('update', say('update'), () => pad.updates.apply(), '.wide'), root = h('footer', {}, update, safe, clock, link, build);
   return {
     root,
     update() {
