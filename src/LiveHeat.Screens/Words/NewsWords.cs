@@ -22,6 +22,8 @@ public static class NewsWords
         };
     }
 
+    public const string Go = "GO! The heat is on.";
+
     /// <summary>What a phase means for those who listen; null when there is nothing to say.</summary>
     public static string? Of(Phase phase) => phase switch
     {

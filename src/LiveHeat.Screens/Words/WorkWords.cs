@@ -63,7 +63,7 @@ public static class WorkWords
     public static string Gap(LaneView lane)
     {
         var state = lane.State;
-        if (state.Place is null)
+        if (state.Place is null || !HasShown(lane))
         {
             return "";
         }
@@ -77,6 +77,12 @@ public static class WorkWords
         var reps = state.Status != LaneStatus.Finished && state.GapWorth > 0 ? CommonWords.Reps(state.GapWorth) + (time.Length == 0 ? " behind" : "") : "";
         return string.Join(", ", new[] { time, reps }.Where(part => part.Length > 0));
     }
+
+    /// <summary>The place; before anybody has shown anything all share the first, which says nothing.</summary>
+    public static string Place(LaneView lane) => HasShown(lane) ? CommonWords.Place(lane.State.Place, lane.State.Tied) : "";
+
+    /// <summary>Whether the place means something yet.</summary>
+    public static bool HasShown(LaneView lane) => lane.State is { Worth: > 0 } or { Open: > 1 } or { Place: > 1 } or { Tied: false };
 
     /// <summary>What a finisher or a capped team has to show: a time, or reps.</summary>
     public static string Score(LaneView lane) => lane.State switch
