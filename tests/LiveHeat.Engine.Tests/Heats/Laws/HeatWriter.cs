@@ -71,7 +71,7 @@ internal sealed class HeatWriter(HeatSnapshot heat)
             case 80: Desk(id => new HeatFact.VariantTaken { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, FromStep = Math.Max(1, beat.Step), Prescription = "scaled" }); break;
             case < 86 when PickFact(beat, Voidable) is { } target: Desk(id => new HeatFact.Voided { Id = id, Instant = now, By = Some.HeadJudge, Target = target }); break;
             case < 89 when PickFact(beat, fact => fact is HeatFact.Floor) is { } target: Desk(id => new HeatFact.Admitted { Id = id, Instant = now, By = Some.HeadJudge, Target = target }); break;
-            case < 91: Desk(id => new HeatFact.FactAdded { Id = id, Instant = now, By = Some.HeadJudge, Source = Source.Paper, Tap = new HeatFact.StepDone { Id = NextId("paper"), Instant = now + -beat.GapMs, Lane = lane, Step = NextStep(beat) } }); break;
+            case < 91: Desk(id => new HeatFact.FactAdded { Id = id, Instant = now, By = Some.HeadJudge, Source = Source.Paper, Tap = new HeatFact.StepDone { Id = NextId("paper"), Instant = now + -(beat.GapMs / 2), Lane = lane, Step = NextStep(beat) } }); break;
             case 91: Desk(id => new HeatFact.Warned { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
             case 92: Desk(id => new HeatFact.Penalised { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, AddMs = beat.Count * 1000, Reps = beat.Step }); break;
             case 93: Desk(id => new HeatFact.CallAnswered { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
