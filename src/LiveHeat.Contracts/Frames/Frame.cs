@@ -9,7 +9,7 @@ namespace LiveHeat.Contracts.Frames;
 public sealed record Frame(
     HeatId Heat, string Epoch, long Sequence, long SignedHead, Instant MadeAt, int Sheet, int Revision, Phase Phase, int CapMs,
     StartFrame? Start, Instant? HaltedAt, long HaltedMs, Instant? EndedAt, Items<Role> Signed, int Held, Items<LaneNumber> Calls,
-    Items<LaneFrame> Lanes, Items<NewsItem> News);
+    Items<LaneFrame> Lanes, Items<NewsItem> News, Items<NearTie> NearTies);
 
 /// <summary>The start in force.</summary>
 public sealed record StartFrame(string Id, Instant GoAt, int UncertaintyMs, bool Observed);

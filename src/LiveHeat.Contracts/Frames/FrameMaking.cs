@@ -29,7 +29,8 @@ public static class FrameMaking
             heat.Lanes.Sum(lane => lane.Quarantined),
             heat.Lanes.Where(lane => lane.Calling).Select(lane => lane.Lane).ToItems(),
             heat.Lanes.Select((lane, i) => Lane(heat, lane, placings[i], now)).ToItems(),
-            news);
+            news,
+            NearTies.Of(heat));
     }
 
     private static LaneFrame Lane(HeatState heat, LaneState lane, Placing placing, Instant now)

@@ -1,6 +1,7 @@
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
 
 namespace LiveHeat.Contracts.Results;
@@ -12,11 +13,28 @@ public static class ResultMaking
     public static ResultTable? Of(HeatState heat, string headHash, Instant now) => heat.Snapshot is not { } snapshot ? null : new ResultTable(
         heat.Heat, snapshot.Competition, snapshot.Title, snapshot.Workout.Name,
         heat.Told switch { Phase.Certified => "certified", Phase.Frozen => "frozen", _ => "provisional" },
-        heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
+        heat.Revision, heat.SignedHead, headHash, snapshot.Rounding, snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf,
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
-        HeatResult.Of(heat, now).Select(Lane).ToItems());
+        HeatResult.Of(heat, now).Select(line => Lane(heat, line)).ToItems());
 
-    private static ResultLane Lane(ResultLine line)
+    /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
+    private static string? NearTieOf(HeatState heat, LaneState lane)
+    {
+        if (lane.CapDecision is { } cap)
+        {
+            return $"{(cap.InTime ? "in time" : "after the cap")}, decided by {cap.By.Name}";
+        }
+
+        var decided = heat.NearTieDecisions.LastOrDefault(decision => decision.Lanes.Contains(lane.Lane));
+        if (decided is not null)
+        {
+            return $"{(decided.Tie ? "tie" : "order")} decided by {decided.By.Name}";
+        }
+
+        return NearTies.Of(heat).Any(tie => tie.Lanes.Contains(lane.Lane)) ? "near tie, to be decided" : null;
+    }
+
+    private static ResultLane Lane(HeatState heat, ResultLine line)
     {
         var (lane, plan) = (line.Lane, line.Lane.Plan);
         return new ResultLane(
@@ -25,6 +43,7 @@ public static class ResultMaking
             plan.Steps.Select((step, i) => new ResultSplit(
                 step.Number, step.Label, step.Athlete == 0 ? "" : plan.Athletes[step.Athlete - 1], step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
-            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack);
+            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
+            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat);
     }
 }

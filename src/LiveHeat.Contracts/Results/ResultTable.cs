@@ -15,10 +15,13 @@ namespace LiveHeat.Contracts.Results;
 /// <param name="Head">The last sequence that is not a signature.</param>
 /// <param name="HeadHash">The ledger's hash at its last entry, hex.</param>
 /// <param name="Rounding">The rounding rule in force.</param>
+/// <param name="Timekeepers">How the times of several timekeepers combine.</param>
+/// <param name="HandTimingMs">How wrong a hand may be either way.</param>
+/// <param name="RerunOf">The heat that this one repeats; its result counts for these teams.</param>
 /// <param name="Signatures">Who signed.</param>
 /// <param name="Lanes">By division and place.</param>
 public sealed record ResultTable(
-    HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding,
+    HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding, TimekeeperRule Timekeepers, int HandTimingMs, HeatId? RerunOf,
     Items<ResultSignature> Signatures, Items<ResultLane> Lanes);
 
 /// <summary>A signature.</summary>
@@ -27,7 +30,8 @@ public sealed record ResultSignature(string Name, Role Role);
 /// <summary>One team's line.</summary>
 public sealed record ResultLane(
     LaneNumber Lane, string Name, string Division, string DivisionName, Items<string> Athletes, int? Place, bool Tied, Outcome Outcome,
-    long? OfficialMs, int Worth, int WorthOfAll, Items<ResultSplit> Splits, int NoReps, int TagFaults, Items<ResultPenalty> Penalties, int AdjustMs, long HeldMs, ReadBack? ReadBack);
+    long? OfficialMs, int Worth, int WorthOfAll, Items<ResultSplit> Splits, int NoReps, int TagFaults, Items<ResultPenalty> Penalties, int AdjustMs, long HeldMs, ReadBack? ReadBack,
+    Items<long> TimekeeperMs, string? NearTie, HeatId? CountsInHeat);
 
 /// <summary>One step's split.</summary>
 /// <param name="Step">The step's number.</param>

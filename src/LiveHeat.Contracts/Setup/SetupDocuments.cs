@@ -12,7 +12,10 @@ public sealed record SetupAll(
 /// <summary>The competition.</summary>
 /// <param name="Name">As every screen shows it.</param>
 /// <param name="Rounding">How measured times become official.</param>
-public sealed record CompetitionSetup(string Name, Rounding Rounding = Rounding.UpTenth);
+/// <param name="Timekeepers">How the times of several timekeepers combine.</param>
+/// <param name="HandTimingMs">How wrong a hand may be either way, 0 to 1000 milliseconds (see <see cref="HeatSnapshot"/>).</param>
+public sealed record CompetitionSetup(
+    string Name, Rounding Rounding = Rounding.UpTenth, TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs);
 
 /// <summary>A division.</summary>
 public sealed record DivisionSetup(string Id, string Name);
@@ -20,8 +23,8 @@ public sealed record DivisionSetup(string Id, string Name);
 /// <summary>A team with its athletes in relay order.</summary>
 public sealed record TeamSetup(string Id, string Name, string Division, Items<string> Athletes);
 
-/// <summary>A heat: which workout, who on which lane, when.</summary>
-public sealed record HeatSetup(string Id, int Number, string Title, string Workout, Instant? PlannedAt, Items<HeatSetupLane> Lanes);
+/// <summary>A heat: which workout, who on which lane, when; and which heat it repeats, if any.</summary>
+public sealed record HeatSetup(string Id, int Number, string Title, string Workout, Instant? PlannedAt, Items<HeatSetupLane> Lanes, HeatId? RerunOf = null);
 
 /// <summary>A team on a lane.</summary>
 public sealed record HeatSetupLane(LaneNumber Lane, string Team);

@@ -7,11 +7,16 @@ using LiveHeat.Engine.Timing;
 namespace LiveHeat.Contracts.Wire;
 
 /// <summary>An id as plain text.</summary>
-internal sealed class TextConverter<T>(Func<T, string> write, Func<string, T?> read) : JsonConverter<T>
+/// <param name="write">To text.</param>
+/// <param name="read">From text; null when it is none.</param>
+/// <param name="unknown">What <c>null</c> stands for, where an unknown one is allowed.</param>
+internal sealed class TextConverter<T>(Func<T, string> write, Func<string, T?> read, T? unknown = null) : JsonConverter<T>
     where T : struct
 {
+    public override bool HandleNull => unknown is not null;
+
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        reader.TokenType == JsonTokenType.String && read(reader.GetString()!) is { } id ? id : throw new JsonException($"This is no {typeof(T).Name}.");
+        (reader.TokenType == JsonTokenType.Null ? unknown : reader.TokenType == JsonTokenType.String ? read(reader.GetString()!) : null) ?? throw new JsonException($"This is no {typeof(T).Name}.");
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(write(value));
 }

@@ -22,7 +22,7 @@ public static class WireJson
         options.RespectNullableAnnotations = true;
         options.NumberHandling = JsonNumberHandling.Strict;
         options.Converters.Add(new TextConverter<HeatId>(id => id.Value, text => text.Length > 0 ? new HeatId(text) : null));
-        options.Converters.Add(new TextConverter<SeatId>(id => id.Value ?? "", text => new SeatId(text)));
+        options.Converters.Add(new TextConverter<SeatId>(id => id.Value ?? "", text => new SeatId(text), unknown: new SeatId("")));
         options.Converters.Add(new TextConverter<FactId>(id => id.ToString(), text => FactId.TryParse(text, out var id) ? id : null));
         options.Converters.Add(new LaneNumberConverter());
         options.Converters.Add(new InstantConverter());

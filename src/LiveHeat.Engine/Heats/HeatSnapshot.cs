@@ -21,4 +21,14 @@ public sealed record LaneEntry(LaneNumber Lane, string Team, string Name, string
 /// <param name="Workout">What is done.</param>
 /// <param name="Lanes">Who stands where; lanes are not repeated.</param>
 /// <param name="Rounding">How measured times become official.</param>
-public sealed record HeatSnapshot(string Competition, string Title, Workout Workout, Items<LaneEntry> Lanes, Rounding Rounding);
+/// <param name="Timekeepers">How the times of several timekeepers combine.</param>
+/// <param name="HandTimingMs">
+/// How wrong a hand may be either way, milliseconds: half of the 0.19 s by which the timers of one run differed (J Strength Cond Res 29(6):1509, 2015).
+/// </param>
+/// <param name="RerunOf">The heat that this one repeats; null when it repeats none.</param>
+public sealed record HeatSnapshot(string Competition, string Title, Workout Workout, Items<LaneEntry> Lanes, Rounding Rounding,
+    TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs, HeatId? RerunOf = null)
+{
+    /// <summary>See <see cref="HandTimingMs"/>.</summary>
+    public const int UsualHandTimingMs = 95;
+}

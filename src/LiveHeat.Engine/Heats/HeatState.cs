@@ -68,6 +68,16 @@ public sealed partial record HeatState
         var told => told,
     };
 
+    /// <summary>Standing decisions on near ties, newest last.</summary>
+    public Items<HeatFact.NearTieDecided> NearTieDecisions { get; init; }
+
+    /// <summary>Standing orders to do the work again.</summary>
+    public Items<HeatFact.RerunOrdered> Reruns { get; init; }
+
+    /// <summary>What was decided of two lanes; null when nothing was.</summary>
+    public HeatFact.NearTieDecided? DecisionOn(LaneNumber one, LaneNumber other) =>
+        NearTieDecisions.LastOrDefault(decided => decided.Lanes.Contains(one) && decided.Lanes.Contains(other));
+
     /// <summary>The lane of that number; null when the heat has none.</summary>
     public LaneState? Find(LaneNumber lane) => Lanes.FirstOrDefault(state => state.Lane == lane);
 

@@ -24,6 +24,9 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
                     movedMs += MovesCap(open, heat, capMs + movedMs) ? WorkingMs(heat, hold) : 0;
                     open = null;
                     break;
+                case HeatFact.CapDecided decided:
+                    movedMs += decided.InTime ? decided.WithinMs : -decided.WithinMs;
+                    break;
                 case HeatFact.TimeAdjusted { MovesCap: true } adjusted:
                     movedMs -= adjusted.AdjustMs;
                     break;
@@ -59,6 +62,9 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
 
     /// <summary>The cap in heat time; null while it moves with an open hold.</summary>
     public long? CapHeatMs => CapOpen ? null : CapMs + CapMovedMs;
+
+    /// <summary>Milliseconds from the lane's cap to the instant, negative before it; null while there is no cap to tell.</summary>
+    public long? FromCapMs(Instant instant) => Heat.HeatMs(instant) - CapHeatMs;
 
     /// <summary>Whether the instant lies after the lane's cap. A finish exactly at the cap counts (common practice, no source).</summary>
     public bool AfterCap(Instant instant) => CapHeatMs is { } cap && Heat.HeatMs(instant) > cap;

@@ -30,7 +30,7 @@ public static class LaneFold
         var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
         var taps = TapOrder.Arrange(facts.Where(fact => IsTap(fact.Fact) && !Voided(fact.Fact, context.Voided)));
         var standing = new TapStanding(context, plans, taps);
-        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting);
+        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting, context.Snapshot.Timekeepers);
         Walk(walk, taps, standing, rulings);
         var calls = rulings.OfType<HeatFact.CallAnswered>().Select(answered => answered.Instant).DefaultIfEmpty(new Instant(long.MinValue)).Max();
         var seat = context.Seats.LastOrDefault(seat => seat is { Duty: Duty.Primary, Until: null });
@@ -47,6 +47,7 @@ public static class LaneFold
             CapHeatMs = clock.CapHeatMs,
             Penalties = rulings.OfType<HeatFact.Penalised>()
                 .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason)).ToItems(),
+            CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(),
             Warnings = rulings.OfType<HeatFact.Warned>().Count(),
             Calling = walk.LastCall > calls,
         };

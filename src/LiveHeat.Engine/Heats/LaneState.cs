@@ -75,6 +75,12 @@ public sealed record LaneState
     /// <summary>Lane time of the last step; null when not finished or not known.</summary>
     public Split? Finish { get; init; }
 
+    /// <summary>The step nearest to the lane's cap that may have been the last in time or the first too late: milliseconds from the cap; null when there is none.</summary>
+    public Split? NearCap { get; init; }
+
+    /// <summary>What was decided of a step too close to the cap; null when nothing was.</summary>
+    public HeatFact.CapDecided? CapDecision { get; init; }
+
     /// <summary>All steps are done in time.</summary>
     public bool Finished => Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
 
@@ -96,7 +102,7 @@ public sealed record LaneState
     /// <summary>Readings entered, by step.</summary>
     public Items<(int Step, decimal Value)> Values { get; init; }
 
-    /// <summary>What timekeepers tapped, lane time.</summary>
+    /// <summary>What timekeepers tapped, lane time: the last that stands of each. Where there are any, they make the finish time.</summary>
     public Items<Split> TimedFinishes { get; init; }
 
     /// <summary>Penalties that stand.</summary>

@@ -4,7 +4,7 @@ using LiveHeat.Engine.Workouts;
 namespace LiveHeat.Engine.Heats;
 
 /// <summary>Walks a lane through its plan, tap by tap in the order they happened. One walk a fold; not kept.</summary>
-internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting)
+internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting, TimekeeperRule timekeepers)
 {
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
@@ -12,7 +12,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly SortedDictionary<int, decimal> values = [];
-    private readonly List<Split> timed = [];
+    private readonly SortedDictionary<string, Split> timed = new(StringComparer.Ordinal);
+    private Split? nearCap;
     private readonly List<(int OpenThen, int Step, int Reps)> owed = [];
     private int highest;
     private int scored;
@@ -38,7 +39,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 readBack = new ReadBack(read.Agreed, read.Name);
                 break;
             case HeatFact.FinishTimed:
-                timed.AddRange(SplitOf(placed) is { } finish ? [finish] : []);
+                TakeTime(placed);
                 break;
             case HeatFact.Done done when duty == Duty.Witness:
                 witnessed.AddRange(done.TimeKnown && SplitOf(placed) is { } seen ? [(done.Step, seen)] : []);
@@ -83,17 +84,48 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Splits = splits.ToItems(),
             ReachedMs = reachedMs,
             Worth = Math.Max(0, plan.WorthThrough(scored) + Partial(open, shown) - owing.Sum(debt => WorthOf(plan.Find(debt.Step), debt.Reps))),
-            Finish = scored == plan.LastStep && scored > 0 ? splits[^1] : null,
+            Finish = Finish(),
+            NearCap = nearCap,
             Stopped = stopped,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
             Owed = owing.Sum(debt => debt.Reps),
             Substitutes = substitutes.Select(pair => (pair.Key, pair.Value)).ToItems(),
             Values = values.Select(pair => (pair.Key, pair.Value)).ToItems(),
-            TimedFinishes = timed.ToItems(),
+            TimedFinishes = timed.Values.ToItems(),
             ReadBack = readBack,
             Flagged = standing.Flagged(),
         };
+    }
+
+    private void TakeTime(PlacedTap placed)
+    {
+        if (SplitOf(placed) is { } finish && (timed.Count < Timing.Timekeepers.Most || timed.ContainsKey(placed.Tap.Seat.Value)))
+        {
+            timed[placed.Tap.Seat.Value] = finish;
+        }
+    }
+
+    /// <summary>The judge says that all is done; the timekeepers, where there are any, say when.</summary>
+    private Split? Finish()
+    {
+        if (scored != plan.LastStep || scored == 0)
+        {
+            return null;
+        }
+
+        return Timing.Timekeepers.Combine(timekeepers, [.. timed.Values.Select(split => split.LaneMs)]) is { } combined
+            ? new Split(combined, timed.Values.Max(split => split.UncertaintyMs), timed.Values.First().Fact)
+            : splits[^1];
+    }
+
+    /// <summary>Remembers the scoring step nearest to the cap, on either side of it.</summary>
+    private void LookAtCap(PlacedTap placed)
+    {
+        if (clock.FromCapMs(placed.At) is { } fromCapMs && (nearCap is not { } near || Math.Abs(fromCapMs) < Math.Abs(near.LaneMs)))
+        {
+            nearCap = new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id);
+        }
     }
 
     private void TakePrimary(PlacedTap placed, HeatFact.Floor tap, TapStanding standing)
@@ -139,6 +171,11 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         if (split is { } known && known.LaneMs < EarliestMs(done.Step))
         {
             standing.Flag(done.Id, FactFlags.Implausible);
+        }
+
+        if (done.TimeKnown)
+        {
+            LookAtCap(placed);
         }
 
         highest = done.Step;

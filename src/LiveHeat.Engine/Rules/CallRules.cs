@@ -17,6 +17,8 @@ internal static class CallRules
             HeatCommand.ReplaceCall => Snapshot(asking, snapshot => new HeatFact.CallReplaced { Id = command.Id, Instant = asking.Now, By = asking.By, Snapshot = snapshot }),
             HeatCommand.TakeSeat or HeatCommand.GiveUpSeat or HeatCommand.Ready when phase is Phase.Frozen or Phase.Certified =>
                 HeatRules.WrongPhase("The heat is closed for review; seats no longer change."),
+            HeatCommand.TakeSeat { Duty: Duty.Timekeeper } take when heat.Seats.Count(seat => seat.Lane == take.Lane && seat is { Duty: Duty.Timekeeper, Until: null } && seat.SignIn != asking.By.SignIn) >= Timing.Timekeepers.Most =>
+                new Verdict.Refused("seat-taken", $"Lane {take.Lane} has {Timing.Timekeepers.Most} timekeepers already."),
             HeatCommand.TakeSeat take => new Verdict.Accepted(new HeatFact.SeatTaken
             {
                 Id = take.Id, Instant = asking.Now, By = asking.By, Lane = take.Lane, Duty = take.Duty, Seat = new SeatId(asking.NewId),

@@ -1,4 +1,5 @@
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Standings;
 
 namespace LiveHeat.Engine.Rules;
 
@@ -54,6 +55,13 @@ internal static class EndRules
         if (heat.Told != Phase.Frozen)
         {
             return new Verdict.Refused("not-frozen", "Freeze the heat first: what is signed must stand still.");
+        }
+
+        if (NearTies.Of(heat).FirstOrDefault(tie => !tie.Decided) is { } open)
+        {
+            return new Verdict.Refused("near-tie-open", open.AtCap
+                ? $"Lane {open.Lanes[0]} was closer to the cap than can be measured. The head judge decides first."
+                : $"Lanes {open.Lanes[0]} and {open.Lanes[1]} finished closer than can be measured. The head judge decides their order first, or lets the tie stand.");
         }
 
         if (command.Head != heat.SignedHead)

@@ -26,6 +26,7 @@ public static class HeatRules
         return CallRules.Decide(heat, command, asking)
             ?? ClockRules.Decide(heat, command, asking)
             ?? RulingRules.Decide(heat, command, asking)
+            ?? NearTieRules.Decide(heat, command, asking)
             ?? EndRules.Decide(heat, command, asking)
             ?? throw new ArgumentOutOfRangeException(nameof(command), command, "No rule decides this command.");
     }

@@ -83,8 +83,7 @@ public static class HeatResult
             return byStop != 0 ? byStop : LiveOrder.Compare(heat, left, right);
         }
 
-        var ranked = lanes.Where(lane => !lane.Withdrawn).OrderBy(lane => lane, Comparer<LaneState>.Create(Compare)).ThenBy(lane => lane.Lane).ToList();
-        var places = Ranking.Places(ranked, (left, right) => Compare(left, right) == 0);
+        var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
         return ranked.Select((lane, i) => new ResultLine(
                 lane, outcomes[lane.Lane], places[i], places.Count(place => place == places[i]) > 1,
                 LiveOrder.OfficialMs(heat, lane), Math.Max(0, lane.Worth - lane.PenaltyReps)))

@@ -23,8 +23,7 @@ public static class LiveOrder
         var placings = new Dictionary<LaneNumber, Placing>();
         foreach (var group in heat.Lanes.GroupBy(lane => lane.Plan.Group))
         {
-            var ranked = group.Where(lane => !lane.Withdrawn).Order(Comparer<LaneState>.Create((left, right) => Compare(heat, left, right))).ToList();
-            var places = Ranking.Places(ranked, (left, right) => Compare(heat, left, right) == 0);
+            var (ranked, places) = FinishOrder.Of(heat, group.Where(lane => !lane.Withdrawn), (left, right) => Compare(heat, left, right));
             for (var i = 0; i < ranked.Count; i++)
             {
                 var ahead = places[i] == 1 ? null : ranked[Enumerable.Range(0, i).Last(j => places[j] < places[i])];

@@ -10,6 +10,7 @@ internal static class Commands
         serve   run the hub on this machine's data
                   --data FOLDER        where ledger and registry are kept (default: liveheat-data)
                   --urls ADDRESS       where it listens (default: http://localhost:5280; http://0.0.0.0:5280 lets phones in)
+                  --restored           after a backup was put back: phones send everything again
         demo    run an invented competition with simulated judges, on data of its own
                   --speed N            N times as fast, without a free lane
                   --until-certified    freeze and certify by itself, print the result and stop

@@ -63,7 +63,8 @@ internal sealed class SetupReader(HeatRegistry registry)
             var team = all.Teams.FirstOrDefault(team => team.Id == lane.Team) ?? throw Broken(heat, $"team {lane.Team}");
             return new LaneEntry(lane.Lane, team.Id, team.Name, team.Division, team.Athletes);
         });
-        return new HeatSnapshot(all.Competition.Name, heat.Title, workout, lanes.ToItems(), all.Competition.Rounding);
+        return new HeatSnapshot(
+            all.Competition.Name, heat.Title, workout, lanes.ToItems(), all.Competition.Rounding, all.Competition.Timekeepers, all.Competition.HandTimingMs, heat.RerunOf);
     }
 
     /// <summary>What is kept is old. Called after the write.</summary>

@@ -1,0 +1,34 @@
+namespace LiveHeat.Engine.Heats;
+
+public abstract partial record HeatFact
+{
+    /// <summary>Two finishes closer than anybody could measure: people decide.</summary>
+    public sealed record NearTieDecided : Told
+    {
+        /// <summary>The two lanes; where it is no tie, the one that was first stands first.</summary>
+        public required Items<LaneNumber> Lanes { get; init; }
+
+        /// <summary>True: they share the place.</summary>
+        public required bool Tie { get; init; }
+    }
+
+    /// <summary>A last step closer to the cap than anybody could measure: people decide.</summary>
+    public sealed record CapDecided : LaneDesk
+    {
+        /// <summary>True: it was done in time.</summary>
+        public required bool InTime { get; init; }
+
+        /// <summary>How close it had to be to be in question, milliseconds.</summary>
+        public required int WithinMs { get; init; }
+    }
+
+    /// <summary>The lanes do the work again in another heat, whose result counts for them.</summary>
+    public sealed record RerunOrdered : Told
+    {
+        /// <summary>The lanes of this heat.</summary>
+        public required Items<LaneNumber> Lanes { get; init; }
+
+        /// <summary>The heat in which they do it again.</summary>
+        public required HeatId InHeat { get; init; }
+    }
+}
