@@ -6,8 +6,11 @@ namespace LiveHeat.Server.Heats;
 /// <summary>Reads a request's body as JSON, with an answer for whoever sent something else.</summary>
 internal static class Bodies
 {
-    /// <summary>Most bytes of a batch of taps or a command.</summary>
+    /// <summary>Most bytes of a batch of taps.</summary>
     public const int MostBytes = 4 * 1024 * 1024;
+
+    /// <summary>Most bytes of a command: a line-up or a reason is far smaller, and stays on the ledger and on every result for ever.</summary>
+    public const int MostCommandBytes = 64 * 1024;
 
     /// <summary>The body, or the problem to answer with.</summary>
     public static async Task<(JsonElement Body, IResult? Problem)> Read(HttpRequest request, CancellationToken cancellation)

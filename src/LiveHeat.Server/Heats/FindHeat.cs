@@ -20,12 +20,12 @@ internal sealed class FindHeat(HeatSessions sessions, SetupReader setup)
     /// <summary>The heat called last; null when none was.</summary>
     public async Task<HeatSession?> Current()
     {
-        if (sessions.Current() is { } current)
+        // Right after a start some heats may be in memory and the newest not yet.
+        if (!sessions.AllRead)
         {
-            return current;
+            await sessions.Called();
         }
 
-        await sessions.Called();
         return sessions.Current();
     }
 

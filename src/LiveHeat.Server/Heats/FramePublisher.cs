@@ -13,10 +13,14 @@ namespace LiveHeat.Server.Heats;
 internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, ILogger<FramePublisher> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
-    private static readonly TimeSpan Beacon = TimeSpan.FromSeconds(1);
+
+    /// <summary>With the pause, the turn and a busy machine that makes less than a second between two frames.</summary>
+    private static readonly TimeSpan Beacon = TimeSpan.FromMilliseconds(750);
+
+    private static readonly TimeSpan PhonesBeacon = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan PhonesPause = TimeSpan.FromMilliseconds(300);
     private readonly ConcurrentDictionary<HeatId, SemaphoreSlim> changes = new();
     private readonly SemaphoreSlim phonesChanged = new(0, 1);
-    private HeatId? currentToldOf;
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -61,7 +65,7 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                 if (frame.Phase != told || frame.Lanes.Count != people)
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);
-                    TellProgram();
+                    viewers.OfferProgram();
                 }
 
                 await Task.Delay(Pause, stopping);
@@ -78,24 +82,22 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
         }
     }
 
-    private void TellProgram()
-    {
-        viewers.OfferProgram();
-        if (sessions.Current() is { } current && currentToldOf != current.Heat)
-        {
-            currentToldOf = current.Heat;
-            viewers.Offer(current.Heat, isCurrent: true, RawJson.Of(current.Frame()));
-        }
-    }
-
     private async Task PublishPhones(CancellationToken stopping)
     {
         while (!stopping.IsCancellationRequested)
         {
             // Silence is news too, so it is told every few seconds without a change.
-            await phonesChanged.WaitAsync(Beacon * 3, stopping);
-            viewers.OfferPhones(RawJson.Of(phones.All()));
-            await Task.Delay(Pause * 3, stopping);
+            await phonesChanged.WaitAsync(PhonesBeacon, stopping);
+            try
+            {
+                viewers.OfferPhones(RawJson.Of(phones.All()));
+            }
+            catch (Exception wrong)
+            {
+                log.LogError(wrong, "The list of phones could not be pushed; it goes on with the next change");
+            }
+
+            await Task.Delay(PhonesPause, stopping);
         }
     }
 

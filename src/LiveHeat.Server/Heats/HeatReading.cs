@@ -1,4 +1,5 @@
-using System.Globalization;
+using System.Security.Cryptography;
+using System.Text.Json;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
@@ -10,9 +11,11 @@ using LiveHeat.Contracts.Taps;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Time;
+using Microsoft.Net.Http.Headers;
 
 namespace LiveHeat.Server.Heats;
 
@@ -53,10 +56,13 @@ internal static class HeatReading
         }
 
         var frame = session.Frame();
-        var tag = string.Create(CultureInfo.InvariantCulture, $"\"{frame.Epoch}.{frame.Sequence}.{frame.Phase}\"");
-        context.Response.Headers.ETag = tag;
+        // Of all that it says but the moment it was made: the cap is reached without a fact.
+        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(frame with { MadeAt = new Instant(0) }, WireJson.Options)))[..32]}\"");
+        context.Response.GetTypedHeaders().ETag = tag;
         context.Response.Headers.CacheControl = "no-cache";
-        return context.Request.Headers.IfNoneMatch == tag ? Results.StatusCode(StatusCodes.Status304NotModified) : Json(frame);
+        return context.Request.GetTypedHeaders().IfNoneMatch.Any(known => known.Compare(tag, useStrongComparison: false))
+            ? Results.StatusCode(StatusCodes.Status304NotModified)
+            : Json(frame);
     }
 
     private static async Task<IResult> LaneFacts(string heat, int lane, long? after, HttpContext context, FindHeat heats)
@@ -66,11 +72,17 @@ internal static class HeatReading
             return NotCalled(heat);
         }
 
-        var (who, number) = (context.SignedIn(), new LaneNumber(lane));
-        var own = who.Lane == number || session.State.Seats.Any(seat => seat.Lane == number && seat.SignIn == who.Id);
-        return who.Role == Role.Judge && !own
-            ? Problems.Of(403, "not-your-lane", $"This phone does not judge lane {lane}.")
-            : Json(Lines(session.State, LaneEntries(session.State, number), after ?? 0));
+        var (who, number, state) = (context.SignedIn(), new LaneNumber(lane), session.State);
+        var own = who.Lane == number || state.Seats.Any(seat => seat.Lane == number && seat.SignIn == who.Id);
+        if (who.Role == Role.Judge && !own)
+        {
+            return Problems.Of(403, "not-your-lane", $"This phone does not judge lane {lane}.");
+        }
+
+        // A lane that a new call left out still has its facts.
+        return state.Find(number) is null && state.EntriesOf(number).Count == 0
+            ? Problems.Of(404, "no-such-lane", $"This heat has no lane {lane}.")
+            : Json(Lines(state, LaneEntries(state, number), after ?? 0));
     }
 
     /// <summary>The lane's own facts, the rulings on it, and rulings on facts of it.</summary>

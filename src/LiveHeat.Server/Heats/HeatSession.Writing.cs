@@ -26,10 +26,12 @@ public sealed partial class HeatSession
             while (true)
             {
                 var receipts = taps.Select(tap => Look(tap, sender, elsewhere)).ToList();
-                var news = New(taps, receipts, sender);
-                if (news.Count == 0 || await Append(news, elsewhere, cancellation))
+                var news = Enumerable.Range(0, taps.Count).Where(i => receipts[i] is null).DistinctBy(i => taps[i].Fact!.Id).ToList();
+                if (news.Count == 0 || await Append([.. news.Select(i => Line(taps[i].Fact!.Id, sender.Id, taps[i].BodyHash, taps[i].Body))], elsewhere, cancellation))
                 {
-                    return new TapReceipts(ledger.Epoch, State.Head, [.. taps.Zip(receipts, (tap, receipt) => receipt ?? Receipt(tap, TapOutcome.Accepted))]);
+                    news.ForEach(i => receipts[i] = Receipt(taps[i], TapOutcome.Accepted));
+                    // The same id twice in one batch: now that the first is on disk the second is known, or a conflict.
+                    return new TapReceipts(ledger.Epoch, State.Head, [.. taps.Zip(receipts, (tap, receipt) => receipt ?? Look(tap, sender, elsewhere)!)]);
                 }
             }
         }
@@ -44,6 +46,7 @@ public sealed partial class HeatSession
     /// <param name="bodyHash">Of the command as sent (<see cref="HashOf"/>): the same id with another body is a conflict.</param>
     /// <param name="ask">Who asks, and what the facts do not know.</param>
     /// <param name="cancellation">Gives up waiting; what is written stays written.</param>
+    /// <exception cref="JsonException">A number in it is too large to be kept; nothing was written.</exception>
     public async Task<CommandResult> Do(HeatCommand command, string bodyHash, Func<HeatState, Asking> ask, CancellationToken cancellation)
     {
         await turn.WaitAsync(cancellation);
@@ -64,13 +67,14 @@ public sealed partial class HeatSession
                     return new CommandResult.Refused(new Verdict.Refused("ledger-broken", Broken(broken)));
                 }
 
-                if (HeatRules.Decide(State, command, asking) is not Verdict.Accepted(var fact))
+                var verdict = HeatRules.Decide(State, command, asking);
+                if (verdict is not Verdict.Accepted(var fact))
                 {
-                    return new CommandResult.Refused((Verdict.Refused)HeatRules.Decide(State, command, asking));
+                    return new CommandResult.Refused((Verdict.Refused)verdict);
                 }
 
                 var elsewhere = new HashSet<FactId>();
-                if (await Append([Line(fact, asking.By.SignIn, bodyHash)], elsewhere, cancellation))
+                if (await Append([Line(fact.Id, asking.By.SignIn, bodyHash, BodyOf(fact))], elsewhere, cancellation))
                 {
                     return new CommandResult.Done(new CommandAnswer(TapOutcome.Accepted, known[command.Id].Sequence, State.Head));
                 }
@@ -114,7 +118,7 @@ public sealed partial class HeatSession
     {
         if (tap.Fact is null)
         {
-            return new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, "unreadable", tap.Unreadable);
+            return new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, tap.Code, tap.Why);
         }
 
         if (elsewhere.Contains(tap.Fact.Id))
@@ -134,52 +138,29 @@ public sealed partial class HeatSession
                 : null;
     }
 
-    private List<NewLine> New(List<OfferedTap> taps, List<TapReceipt?> receipts, SignedIn sender)
-    {
-        var news = new List<NewLine>();
-        var hashes = new Dictionary<FactId, string>();
-        for (var i = 0; i < taps.Count; i++)
-        {
-            if (receipts[i] is not null)
-            {
-                continue;
-            }
-
-            // The same id twice in one batch: the second is known, or a conflict with the first.
-            var tap = taps[i];
-            if (hashes.TryGetValue(tap.Fact!.Id, out var first))
-            {
-                receipts[i] = new TapReceipt(tap.Id, first == tap.BodyHash ? TapOutcome.Known : TapOutcome.Conflict, null, FactFlags.None);
-                continue;
-            }
-
-            hashes.Add(tap.Fact.Id, tap.BodyHash);
-            news.Add(Line(tap.Fact, sender.Id, tap.BodyHash));
-        }
-
-        return news;
-    }
-
     private TapReceipt Receipt(OfferedTap tap, TapOutcome outcome)
     {
         var sequence = known.TryGetValue(tap.Fact!.Id, out var line) ? line.Sequence : (long?)null;
         var conflict = outcome == TapOutcome.Conflict;
         return new TapReceipt(
-            tap.Id, outcome, conflict ? null : sequence, State.Find(tap.Fact.Lane)?.FlagsOf(tap.Fact.Id) ?? FactFlags.None,
+            tap.Id, outcome, conflict ? null : sequence, conflict ? FactFlags.None : State.Find(tap.Fact.Lane)?.FlagsOf(tap.Fact.Id) ?? FactFlags.None,
             conflict ? "conflict" : null, conflict ? "The ledger holds another fact under this id. It will be sent again under a new one." : null);
     }
 
-    private NewLine Line(HeatFact fact, string sender, string bodyHash) =>
-        new(fact.Id, sender, time.Now, bodyHash, Canonical(fact));
+    private NewLine Line(FactId id, string sender, string bodyHash, string body) => new(id, sender, time.Now, bodyHash, body);
 
     /// <summary>What is said of a heat whose entries no longer fit together.</summary>
     internal static string Broken(long sequence) =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Entry {sequence} of this heat was changed on the disk after it was written. The heat can be seen, but not signed. Restore the ledger from a backup; the phones bring back what it lacks.");
 
-    private static string Canonical(HeatFact fact)
+    /// <summary>A fact as the ledger keeps it: canonical JSON.</summary>
+    /// <exception cref="JsonException">It could not be read again: a number may be so large that its canonical form is none of ours.</exception>
+    internal static string BodyOf(HeatFact fact)
     {
         using var document = JsonDocument.Parse(WireJson.Write(fact));
-        return CanonicalJson.Text(document.RootElement);
+        var body = CanonicalJson.Text(document.RootElement);
+        _ = WireJson.ReadFact(body);
+        return body;
     }
 
     internal static string HashOf(JsonElement body) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(CanonicalJson.Text(body))));

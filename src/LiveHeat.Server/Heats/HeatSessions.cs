@@ -16,6 +16,9 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
     /// <summary>The ledger's id.</summary>
     public string Epoch => ledger.Epoch;
 
+    /// <summary>Whether every heat of the ledger has been read into memory since the start.</summary>
+    public bool AllRead { get; private set; }
+
     /// <summary>The heat's session; an empty one for a heat without facts.</summary>
     public async Task<HeatSession> Of(HeatId heat)
     {
@@ -40,6 +43,7 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
             await Of(heat);
         }
 
+        AllRead = true;
         return [.. Open().Where(session => session.State.Snapshot is not null)];
     }
 

@@ -23,8 +23,9 @@ internal static class HeatWriting
             .Accepts<TapBatch>("application/json").Produces<TapReceipts>().ProducesProblem(400).ProducesProblem(404).ProducesProblem(413).ProducesProblem(503)
             .WithName("ReportTaps").WithSummary("Takes a batch of taps from one phone. Safe to repeat.");
         app.MapPost("/api/heats/{heat}/commands", Command)
-            .WhoMay(Role.Judge, Role.HeadJudge, Role.Organiser).WithMetadata(new RequestSizeLimitAttribute(Bodies.MostBytes))
-            .Accepts<HeatCommand>("application/json").Produces<CommandAnswer>().ProducesProblem(400).ProducesProblem(404).ProducesProblem(409).ProducesProblem(503)
+            .WhoMay(Role.Judge, Role.HeadJudge, Role.Organiser).WithMetadata(new RequestSizeLimitAttribute(Bodies.MostCommandBytes))
+            .Accepts<HeatCommand>("application/json").Produces<CommandAnswer>()
+            .ProducesProblem(400).ProducesProblem(404).ProducesProblem(409).ProducesProblem(413).ProducesProblem(503)
             .WithName("Command").WithSummary("Decides a command and writes the fact it becomes. Safe to repeat with the same id.");
     }
 
@@ -37,12 +38,7 @@ internal static class HeatWriting
             return problem;
         }
 
-        TapBatch batch;
-        try
-        {
-            batch = body.Deserialize<TapBatch>(WireJson.Options)!;
-        }
-        catch (JsonException)
+        if (Batch(body) is not { } batch)
         {
             return Bodies.Unreadable("it has no list of taps");
         }
@@ -68,9 +64,10 @@ internal static class HeatWriting
         }
 
         HeatCommand command;
+        string hash;
         try
         {
-            command = body.Deserialize<HeatCommand>(WireJson.Options)!;
+            (command, hash) = (body.Deserialize<HeatCommand>(WireJson.Options)!, HeatSession.HashOf(body));
         }
         catch (Exception wrong) when (wrong is JsonException or NotSupportedException)
         {
@@ -88,10 +85,10 @@ internal static class HeatWriting
             who.By(), who.Lane, time.Now, NewId(), snapshot,
             command is HeatCommand.Freeze ? phones.Missing(session.Heat, state.Seats.Select(seat => seat.SignIn).ToHashSet()) : []);
 
-        return await Written(async () => await session.Do(command, HeatSession.HashOf(body), Ask, cancellation) switch
+        return await Written(async () => await session.Do(command, hash, Ask, cancellation) switch
         {
-            CommandResult.Done done => Results.Json(done.Answer, WireJson.Options),
-            CommandResult.Refused { Why: var why } => Refused(why, session.State),
+            CommandResult.Done done => Results.Json(await Signed(done.Answer, command, session, certificates), WireJson.Options),
+            CommandResult.Refused { Why: var why } => Refused(why, command, session.State),
             _ => throw new InvalidOperationException("No such result."),
         });
     }
@@ -107,10 +104,22 @@ internal static class HeatWriting
         return answer;
     }
 
-    private static IResult Refused(Verdict.Refused why, HeatState state) => why.Code == "head-moved"
+    private static TapBatch? Batch(JsonElement body)
+    {
+        try
+        {
+            return body.Deserialize<TapBatch>(WireJson.Options) is { Taps: not null } batch ? batch : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    private static IResult Refused(Verdict.Refused why, HeatCommand command, HeatState state) => why.Code == "head-moved"
         ? Results.Problem(
             why.Detail, statusCode: 409, title: "Not done",
-            extensions: new Dictionary<string, object?> { ["code"] = why.Code, ["head"] = state.Head })
+            extensions: new Dictionary<string, object?> { ["code"] = why.Code, ["head"] = HeadNews.Head(state, command), ["news"] = HeadNews.Since(state, command) })
         : Problems.Of(StatusOf(why.Code), why.Code, why.Detail);
 
     private static int StatusOf(string code) => code switch
@@ -130,6 +139,10 @@ internal static class HeatWriting
         catch (LedgerUnavailable full)
         {
             return Problems.Of(StatusCodes.Status503ServiceUnavailable, "ledger-unavailable", full.Message);
+        }
+        catch (JsonException)
+        {
+            return Bodies.Unreadable("a number in it is too large to be kept");
         }
     }
 

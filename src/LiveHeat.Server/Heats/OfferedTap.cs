@@ -6,25 +6,52 @@ namespace LiveHeat.Server.Heats;
 
 /// <summary>One tap of a batch, read or not.</summary>
 /// <param name="Id">As sent; empty when it had none.</param>
-/// <param name="Fact">The tap; null when it cannot be read.</param>
+/// <param name="Fact">The tap; null when it is refused as it is.</param>
+/// <param name="Body">The tap as the ledger keeps it.</param>
 /// <param name="BodyHash">SHA-256 of what was sent, hex.</param>
-/// <param name="Unreadable">What is wrong, in a sentence; null when it was read.</param>
-internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string BodyHash, string? Unreadable)
+/// <param name="Code">Why it is refused; empty when it was read.</param>
+/// <param name="Why">The same in a sentence.</param>
+internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, string BodyHash, string Code, string Why)
 {
+    /// <summary>Most characters of a tap: what is in it goes into every frame, and the longest that a pad makes has a tenth of it.</summary>
+    private const int MostCharacters = 4096;
+
+    /// <summary>Never throws: whatever one tap is, those behind it are read.</summary>
     public static OfferedTap Read(JsonElement sent)
     {
-        var id = sent.ValueKind == JsonValueKind.Object && sent.TryGetProperty("id", out var text) && text.ValueKind == JsonValueKind.String
-            ? text.GetString()!
-            : "";
+        var id = IdOf(sent);
+        if (sent.GetRawText().Length > MostCharacters)
+        {
+            return new OfferedTap(id, null, "", "", "too-large", "This tap is larger than any tap needs to be. Show it to the head judge; it is kept on the phone.");
+        }
+
         try
         {
-            return sent.Deserialize<HeatFact.Floor>(WireJson.Options) is { } tap
-                ? new OfferedTap(id, tap, HeatSession.HashOf(sent), null)
-                : new OfferedTap(id, null, "", "This tap is empty.");
+            if (sent.Deserialize<HeatFact.Floor>(WireJson.Options) is not { } tap)
+            {
+                return Unreadable(id, "This tap is empty.");
+            }
+
+            return new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", "");
         }
-        catch (Exception wrong) when (wrong is JsonException or NotSupportedException)
+        catch (Exception wrong) when (wrong is JsonException or NotSupportedException or ArgumentException)
         {
-            return new OfferedTap(id, null, "", $"This tap cannot be read: {Place(wrong)}. Show it to the head judge; it is kept on the phone.");
+            return Unreadable(id, $"This tap cannot be read: {Place(wrong)}. Show it to the head judge; it is kept on the phone.");
+        }
+    }
+
+    private static OfferedTap Unreadable(string id, string why) => new(id, null, "", "", "unreadable", why);
+
+    private static string IdOf(JsonElement sent)
+    {
+        try
+        {
+            return sent.ValueKind == JsonValueKind.Object && sent.TryGetProperty("id", out var text) && text.ValueKind == JsonValueKind.String ? text.GetString()! : "";
+        }
+        catch (InvalidOperationException)
+        {
+            // Half of a surrogate pair is no text.
+            return "";
         }
     }
 

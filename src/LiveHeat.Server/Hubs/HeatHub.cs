@@ -18,7 +18,7 @@ internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phone
 
     public override Task OnConnectedAsync()
     {
-        viewers.Enter(Context.ConnectionId);
+        viewers.Enter(Context.ConnectionId, Context.Abort);
         phones.Connected(SignedIn(), Context.ConnectionId);
         return base.OnConnectedAsync();
     }

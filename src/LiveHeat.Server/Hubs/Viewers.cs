@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.SignalR;
 namespace LiveHeat.Server.Hubs;
 
 /// <summary>All connections of this server, and what each of them watches.</summary>
-internal sealed class Viewers(IHubContext<HeatHub> hub)
+internal sealed class Viewers(IHubContext<HeatHub> hub, ILogger<Viewers> log)
 {
     private readonly ConcurrentDictionary<string, Viewer> viewers = new();
 
@@ -13,11 +13,13 @@ internal sealed class Viewers(IHubContext<HeatHub> hub)
     public int Count => viewers.Count;
 
     /// <summary>A connection opened.</summary>
-    public void Enter(string connection)
+    /// <param name="connection">Its id.</param>
+    /// <param name="hangUp">Ends it: a screen that gets nothing more must come back, not look alive.</param>
+    public void Enter(string connection, Action hangUp)
     {
         var viewer = new Viewer(connection, (id, method, arguments) => hub.Clients.Client(id).SendCoreAsync(method, arguments));
         viewers[connection] = viewer;
-        _ = viewer.Pump();
+        _ = Pump(viewer, hangUp);
     }
 
     /// <summary>A connection closed.</summary>
@@ -75,6 +77,19 @@ internal sealed class Viewers(IHubContext<HeatHub> hub)
         foreach (var viewer in viewers.Values.Where(viewer => viewer.WatchesPhones))
         {
             viewer.OfferPhones(phones);
+        }
+    }
+
+    private async Task Pump(Viewer viewer, Action hangUp)
+    {
+        try
+        {
+            await viewer.Pump();
+        }
+        catch (Exception wrong)
+        {
+            log.LogError(wrong, "A push failed; the screen has to connect again");
+            hangUp();
         }
     }
 }

@@ -14,6 +14,8 @@ internal sealed class FloorPhones(Timebase time)
     /// <summary>A phone that has said nothing for so long is offline, whatever its connection seems to be.</summary>
     private const int SilenceMs = 12_000;
 
+    private const int MostInText = 40;
+
     private readonly ConcurrentDictionary<string, Phone> phones = new();
 
     /// <summary>Raised when a phone came, went or told something new.</summary>
@@ -37,12 +39,11 @@ internal sealed class FloorPhones(Timebase time)
         }
     }
 
-    public void Told(SignedIn who, string connection, PhoneStatus status)
+    public void Told(SignedIn who, string connection, PhoneStatus? status)
     {
-        // A phone speaks for its own lane, whatever it says.
-        if (who.Lane is { } lane)
+        if (who.Lane is { } lane && status is not null)
         {
-            phones[who.Id] = new Phone(who, lane, connection, time.Now, status with { Lane = lane });
+            phones[who.Id] = new Phone(who, lane, connection, time.Now, Tidy(status, lane));
             Changed?.Invoke();
         }
     }
@@ -62,6 +63,21 @@ internal sealed class FloorPhones(Timebase time)
             CultureInfo.InvariantCulture,
             $"lane {phone.Lane}: {phone.Status!.Unsent} {(phone.Status.Unsent == 1 ? "tap" : "taps")} still on the phone, last seen {DateTimeOffset.FromUnixTimeMilliseconds(phone.LastSeen.UnixMs).ToLocalTime():HH:mm:ss}"))
         .ToItems();
+
+    /// <summary>A phone speaks for its own lane, whatever it says; and what it says goes to other people's screens.</summary>
+    private static PhoneStatus Tidy(PhoneStatus said, LaneNumber lane) => said with
+    {
+        Lane = lane,
+        Heat = Short(said.Heat),
+        Unsent = Math.Max(0, said.Unsent),
+        OnPhone = Math.Max(0, said.OnPhone),
+        Clock = said.Clock is "good" or "fair" or "poor" ? said.Clock : "none",
+        UncertaintyMs = said.UncertaintyMs is { } ms ? Math.Max(0, ms) : null,
+        Storage = Short(said.Storage),
+        Build = Short(said.Build),
+    };
+
+    private static string? Short(string? text) => text is null || text.Length <= MostInText ? text : text[..MostInText];
 
     private bool Online(Phone phone) => phone.Connection is not null && time.Now - phone.LastSeen < SilenceMs * time.Rate;
 
