@@ -4,18 +4,14 @@ using LiveHeat.Testing.Hosting;
 
 namespace LiveHeat.Server.Files;
 
-public sealed class ServedFilesTests : IDisposable
+public sealed class ServedFilesTests(SharedApp shared) : IClassFixture<SharedApp>
 {
-    private readonly LiveHeatApp app = new();
-
-    public void Dispose() => app.Dispose();
-
     [Theory]
     [InlineData("LiveHeat.Floor", "/")]
     [InlineData("LiveHeat.Screens", "/screens/")]
     public async Task Every_file_of_a_project_is_at_the_address_of_its_folder(string project, string under)
     {
-        var client = app.CreateClient();
+        var client = shared.App.CreateClient();
         var root = Path.Combine(Sources(), project, "wwwroot");
         var files = Directory.GetFiles(root, "*", SearchOption.AllDirectories);
 
@@ -36,7 +32,7 @@ public sealed class ServedFilesTests : IDisposable
     [InlineData("/screens/desk/heat-3")]
     public async Task An_address_inside_the_screens_gives_their_start_page(string address)
     {
-        using var answer = await app.CreateClient().GetAsync(address);
+        using var answer = await shared.App.CreateClient().GetAsync(address);
 
         Assert.Equal("text/html", answer.Content.Headers.ContentType?.MediaType);
         Assert.Contains("<base href=\"/screens/\">", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
@@ -48,7 +44,7 @@ public sealed class ServedFilesTests : IDisposable
     [InlineData("/floor/nothing.js")]
     public async Task A_file_that_is_not_there_is_not_found(string address)
     {
-        using var answer = await app.CreateClient().GetAsync(address);
+        using var answer = await shared.App.CreateClient().GetAsync(address);
 
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
@@ -60,7 +56,7 @@ public sealed class ServedFilesTests : IDisposable
     [InlineData("/_content/MudBlazor/MudBlazor.min.js", "text/javascript")]
     public async Task What_the_screens_need_to_start_is_served(string address, string type)
     {
-        using var answer = await app.CreateClient().GetAsync(address);
+        using var answer = await shared.App.CreateClient().GetAsync(address);
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(type, answer.Content.Headers.ContentType?.MediaType);

@@ -1,31 +1,49 @@
+using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace LiveHeat.Testing.Hosting;
 
 /// <summary>The real server, as the tests start it: in memory, or on a port of its own for a browser; on a data folder of its own.</summary>
-internal sealed class LiveHeatApp : WebApplicationFactory<Program>
+/// <param name="folder">A folder to start on that its owner deletes; null for a new one, deleted with the server.</param>
+/// <param name="time">The clock of the server's timebase; null for the machine's.</param>
+internal sealed class LiveHeatApp(string? folder = null, TimeProvider? time = null) : WebApplicationFactory<Program>
 {
-    private readonly string data = Directory.CreateTempSubdirectory("liveheat-test-").FullName;
+    /// <summary>Where ledger and registry are.</summary>
+    public string Data { get; } = folder ?? Directory.CreateTempSubdirectory("liveheat-test-").FullName;
+
+    /// <summary>Whether it listens on a port instead of in memory.</summary>
+    public bool OnPort { get; private set; }
 
     /// <summary>Starts the server on a free port of 127.0.0.1 and gives its address, with a slash at the end.</summary>
     public Uri Open()
     {
+        OnPort = true;
         UseKestrel(port: 0);
         StartServer();
         return ClientOptions.BaseAddress;
     }
 
     /// <inheritdoc/>
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseSetting("Data", data);
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("Data", Data);
+        builder.UseSetting("Serilog:MinimumLevel:Default", "Warning");
+        if (time is not null)
+        {
+            builder.ConfigureTestServices(services => services.AddSingleton(new Timebase(time)));
+        }
+    }
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        if (disposing && Directory.Exists(data))
+        if (disposing && folder is null && Directory.Exists(Data))
         {
-            Directory.Delete(data, recursive: true);
+            Directory.Delete(Data, recursive: true);
         }
     }
 }

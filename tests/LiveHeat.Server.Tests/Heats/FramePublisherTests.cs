@@ -1,0 +1,131 @@
+using LiveHeat.Engine.Heats;
+using LiveHeat.Testing.Hosting;
+
+namespace LiveHeat.Server.Heats;
+
+public sealed class FramePublisherTests(SharedFloor shared) : FloorTest(shared)
+{
+    [Fact]
+    public async Task Many_taps_make_few_frames_and_the_last_frame_has_them_all()
+    {
+        const int Taps = 100;
+        var heat = await Floor.Run(lanes: 1);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await board.Watch(heat.Id);
+        var since = TimeProvider.System.GetTimestamp();
+
+        var receipts = await Task.WhenAll(Enumerable.Range(0, Taps).Select(_ => heat[1].SendOne(heat[1].Tap("no-rep", ("step", 1)))));
+        var last = await board.Frame(receipts.Max(receipt => receipt.Sequence!.Value));
+
+        Assert.Equal(Taps, last.Lanes[0].NoReps);
+        // Ten a second, the first at once; one may have been on its way when the clock was started.
+        var most = 2 + (TimeProvider.System.GetElapsedTime(since).TotalMilliseconds / 100);
+        Assert.InRange(board.Frames.All.Count, 1, Math.Min(most, Taps / 2.0));
+        Assert.Equal(board.Frames.All.Select(pushed => pushed.Frame.Sequence).Order(), board.Frames.All.Select(pushed => pushed.Frame.Sequence));
+    }
+
+    [Fact]
+    public async Task A_live_heat_is_heard_of_at_least_each_second()
+    {
+        var heat = await Floor.Run(lanes: 1);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        var newest = (await board.Watch(heat.Id))!;
+
+        for (var beacon = 0; beacon < 3; beacon++)
+        {
+            Assert.Equal(newest.Sequence, (await board.Frames.First(_ => true, from: beacon)).Frame.Sequence);
+        }
+
+        // A busy machine may delay one, not all.
+        var pushed = board.Frames.All;
+        var shortest = pushed.Zip(pushed.Skip(1), (before, after) => after.At - before.At).Min();
+        Assert.InRange(shortest, TimeSpan.FromMilliseconds(90), TimeSpan.FromSeconds(1));
+    }
+
+    [Fact]
+    public async Task What_is_pushed_is_what_can_be_asked_for()
+    {
+        var heat = await Floor.Run(lanes: 2);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await board.Watch(heat.Id);
+
+        var receipt = await heat[2].Finish(1);
+        var pushed = await board.Frames.First(pushed => pushed.Frame.Sequence == receipt.Sequence);
+
+        Assert.Equal((await Floor.Visitor().Get($"{heat.Path}/frame")).Fine().Text, pushed.Json);
+    }
+
+    [Fact]
+    public async Task Another_heats_frames_do_not_come()
+    {
+        var (watched, other) = (await Floor.Run(lanes: 1), await Floor.Run(lanes: 1));
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await board.Watch(watched.Id);
+        await using var check = await HubViewer.Connect(Floor.Visitor());
+        await check.Watch(other.Id);
+
+        await check.Frame((await other[1].Finish(1)).Sequence!.Value);
+        await board.Frame((await watched[1].Finish(1)).Sequence!.Value);
+
+        Assert.All(board.Frames.All, pushed => Assert.Equal(watched.Id, pushed.Frame.Heat.Value));
+        Assert.All(check.Frames.All, pushed => Assert.Equal(other.Id, pushed.Frame.Heat.Value));
+    }
+
+    [Fact]
+    public async Task Whoever_follows_the_current_heat_moves_on_when_the_next_is_called()
+    {
+        var first = await Floor.Run(lanes: 1);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        Assert.Equal(first.Id, (await board.Watch("current"))!.Heat.Value);
+
+        var second = await Floor.Call(lanes: 1);
+        await board.Frames.First(pushed => pushed.Frame.Heat.Value == second.Id);
+        Assert.NotEmpty(board.Programs.All);
+        await first[1].Finish(1);
+        var seated = await second.Seat(1);
+
+        await board.Frames.First(pushed => pushed.Frame.Lanes[0].Seat?.Value == seated.Seat);
+        Assert.Equal(second.Id, board.Frames.All[^1].Frame.Heat.Value);
+        Assert.DoesNotContain(board.Frames.All, pushed => pushed.Frame.Heat.Value == first.Id && pushed.Frame.Lanes[0].Open > 1);
+    }
+
+    [Fact]
+    public async Task The_list_of_heats_is_told_when_it_changes()
+    {
+        await using var desk = await HubViewer.Connect(Floor.Organiser);
+
+        var heat = await Floor.Plan(lanes: 1);
+        await desk.Programs.First(_ => true);
+        var heard = desk.Programs.All.Count;
+        await heat.Do(Floor.Organiser, "call");
+
+        await desk.Programs.First(_ => true, from: heard);
+    }
+
+    [Fact]
+    public async Task The_cap_is_told_without_a_fact()
+    {
+        var heat = await Floor.Run(lanes: 1);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await board.Watch(heat.Id);
+
+        Floor.Time.Advance(TimeSpan.FromMinutes(11));
+
+        await board.Frames.First(pushed => pushed.Frame.Lanes[0].Status == Contracts.Frames.LaneStatus.Capped);
+    }
+
+    [Fact]
+    public async Task A_count_down_turns_to_running_by_itself()
+    {
+        var heat = await Floor.Call(lanes: 1);
+        await heat.Seat(1, ready: true);
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await board.Watch(heat.Id);
+        await heat.Do(Floor.Organiser, "schedule-start", new { inMs = 3000 });
+        await board.Frames.First(pushed => pushed.Frame.Phase == Phase.CountingDown);
+
+        Floor.Time.Advance(TimeSpan.FromSeconds(3));
+
+        await board.Frames.First(pushed => pushed.Frame.Phase == Phase.Running);
+    }
+}

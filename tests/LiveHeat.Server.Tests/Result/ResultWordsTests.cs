@@ -1,0 +1,60 @@
+using LiveHeat.Contracts.Results;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Testing;
+
+namespace LiveHeat.Server.Result;
+
+public sealed class ResultWordsTests
+{
+    private static readonly ResultLane Lane = ResultMaking.Of(HeatScript.Play("start"), "", Some.Go)!.Lanes[0] with { WorthOfAll = 66 };
+
+    [Theory]
+    [InlineData(1, false, "1st")]
+    [InlineData(2, true, "2nd =")]
+    [InlineData(3, false, "3rd")]
+    [InlineData(4, false, "4th")]
+    [InlineData(11, false, "11th")]
+    [InlineData(12, false, "12th")]
+    [InlineData(13, false, "13th")]
+    [InlineData(21, false, "21st")]
+    [InlineData(112, false, "112th")]
+    [InlineData(null, false, "–")]
+    public void A_place_is_said_as_one(int? place, bool tied, string words) =>
+        Assert.Equal(words, ResultWords.Place(Lane with { Place = place, Tied = tied }));
+
+    [Theory]
+    [InlineData(Outcome.Finished, 180_000L, "3:00.0", "")]
+    [InlineData(Outcome.FinishedTimeUnknown, null, "finished, time to be settled", "")]
+    [InlineData(Outcome.Capped, null, "50 of 66 reps", "time cap")]
+    [InlineData(Outcome.Stopped, null, "50 of 66 reps", "stopped")]
+    [InlineData(Outcome.Working, null, "50 of 66 reps", "still working")]
+    [InlineData(Outcome.DidNotStart, null, "did not start", "")]
+    public void A_score_says_how_it_came_about(Outcome outcome, long? officialMs, string score, string how)
+    {
+        var lane = Lane with { Outcome = outcome, OfficialMs = officialMs, Worth = 50 };
+
+        Assert.Equal((score, how), (ResultWords.Score(lane), ResultWords.How(lane)));
+    }
+
+    [Fact]
+    public void Rulings_are_told_with_their_reasons()
+    {
+        var lane = Lane with
+        {
+            Penalties = [new(5000, 0, "left too early"), new(0, 3, ""), new(2000, 2, "x")], AdjustMs = -4000, HeldMs = 12_300,
+        };
+
+        Assert.Equal("+0:05.0 (left too early); −3 reps (reason to follow); +0:02.0 −2 reps (x); time adjusted −0:04.0; held 0:12.3", ResultWords.Penalties(lane));
+        Assert.Equal("", ResultWords.Penalties(Lane));
+        Assert.Equal("time adjusted +0:04.0", ResultWords.Penalties(Lane with { AdjustMs = 4000 }));
+    }
+
+    [Fact]
+    public void A_read_back_is_told_by_name()
+    {
+        Assert.Equal("agreed by Bo", ResultWords.ReadBack(new ReadBack(true, "Bo")));
+        Assert.Equal("disputed by Bo", ResultWords.ReadBack(new ReadBack(false, "Bo")));
+        Assert.Equal("", ResultWords.ReadBack(null));
+    }
+}
