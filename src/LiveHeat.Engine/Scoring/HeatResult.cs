@@ -77,16 +77,11 @@ public static class HeatResult
     private static IEnumerable<ResultLine> Rank(HeatState heat, List<LaneState> lanes, Instant now)
     {
         var outcomes = lanes.ToDictionary(lane => lane.Lane, lane => OutcomeOf(heat, lane, now));
-        int Compare(LaneState left, LaneState right)
-        {
-            var byStop = (outcomes[left.Lane] == Outcome.Stopped).CompareTo(outcomes[right.Lane] == Outcome.Stopped);
-            return byStop != 0 ? byStop : LiveOrder.Compare(heat, left, right);
-        }
-
+        int Compare(LaneState left, LaneState right) => LiveOrder.Compare(heat, left, right);
         var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
         return ranked.Select((lane, i) => new ResultLine(
                 lane, outcomes[lane.Lane], places[i], places.Count(place => place == places[i]) > 1,
-                LiveOrder.OfficialMs(heat, lane), Math.Max(0, lane.Worth - lane.PenaltyReps)))
+                LiveOrder.OfficialMs(heat, lane), LiveOrder.Worth(lane)))
             .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
                 .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));
     }

@@ -9,8 +9,11 @@ public static class CapPace
     private const double Enough = 0.08;
 
     /// <summary>Lane time by which a step must be done, milliseconds.</summary>
-    public static long DueMs(Workouts.RelayPlan plan, int step) =>
-        plan.ExpectedMs == 0 ? 0 : (long)((double)plan.ExpectedMsThrough(step) * plan.CapMs / plan.ExpectedMs);
+    /// <param name="plan">The lane's plan.</param>
+    /// <param name="step">The step.</param>
+    /// <param name="capMs">The lane's cap in lane time.</param>
+    public static long DueMs(Workouts.RelayPlan plan, int step, long capMs) =>
+        plan.ExpectedMs == 0 ? 0 : (long)((double)plan.ExpectedMsThrough(step) * capMs / plan.ExpectedMs);
 
     /// <summary>Ahead (+) of or behind (-) cap pace at the last confirmed point, milliseconds; null until there is enough to know.</summary>
     public static long? AheadMs(LaneState lane)
@@ -20,6 +23,8 @@ public static class CapPace
             return null;
         }
 
-        return DueMs(lane.Plan, step) - split.LaneMs;
+        // A hold that left the cap where it was took lane time away; one that moves it gives as much back. While one is open nobody knows.
+        var capMs = lane.CapHeatMs is { } cap ? cap - lane.HeldMs : lane.Plan.CapMs;
+        return DueMs(lane.Plan, step, capMs) - split.LaneMs;
     }
 }

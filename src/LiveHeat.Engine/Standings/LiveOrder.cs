@@ -9,11 +9,12 @@ namespace LiveHeat.Engine.Standings;
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="GapMs">Behind the leader at this lane's last confirmed point; null when unknown.</param>
 /// <param name="AheadMs">Behind the lane one place ahead, likewise.</param>
-/// <param name="GapWorth">Worth behind the leader.</param>
+/// <param name="GapWorth">Worth behind the leader, not negative.</param>
 public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth);
 
 /// <summary>
-/// Running places: finished teams by official time, then others by worth done, then by who got there first. Confirmed facts alone decide.
+/// Running places: finished teams by official time, then others by worth done, then by who got there first; teams that stopped for good come last.
+/// Confirmed facts alone decide.
 /// </summary>
 public static class LiveOrder
 {
@@ -31,7 +32,7 @@ public static class LiveOrder
                 placings[ranked[i].Lane] = new Placing(
                     ranked[i].Lane, group.Key, places[i], tied,
                     Gap.BehindMs(heat, ranked[i], ranked[0]), ahead is null ? null : Gap.BehindMs(heat, ranked[i], ahead),
-                    ranked[0].Worth - ranked[i].Worth);
+                    Math.Max(0, Worth(ranked[0]) - Worth(ranked[i])));
             }
 
             foreach (var lane in group.Where(lane => lane.Withdrawn))
@@ -47,6 +48,9 @@ public static class LiveOrder
     public static long? OfficialMs(HeatState heat, LaneState lane) =>
         lane.MeasuredMs is { } ms && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, ms) : null;
 
+    /// <summary>What is compared: worth done less the reps of penalties.</summary>
+    public static int Worth(LaneState lane) => Math.Max(0, lane.Worth - lane.PenaltyReps);
+
     /// <summary>Negative when the left lane stands ahead; 0 for a tie.</summary>
     public static int Compare(HeatState heat, LaneState left, LaneState right)
     {
@@ -60,7 +64,12 @@ public static class LiveOrder
             return (OfficialMs(heat, left) ?? long.MaxValue).CompareTo(OfficialMs(heat, right) ?? long.MaxValue);
         }
 
-        var byWorth = (right.Worth - right.PenaltyReps).CompareTo(left.Worth - left.PenaltyReps);
+        if ((left.Stopped is null) != (right.Stopped is null))
+        {
+            return left.Stopped is null ? -1 : 1;
+        }
+
+        var byWorth = Worth(right).CompareTo(Worth(left));
         if (byWorth != 0)
         {
             return byWorth;
