@@ -103,6 +103,8 @@ public sealed class WrongTriesTests
         {
             Assert.Equal(200, (await Join(host.Browser(), code)).Status);
         }
+
+        Assert.Equal("wrong-code", (await Join(host.Browser(), Wrong)).Code);
     }
 
     [Fact]
