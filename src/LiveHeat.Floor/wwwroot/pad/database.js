@@ -4,7 +4,6 @@
 
 const OPEN_MS = 3_000;               // some browsers never answer an open
 
-/** 128 bits. */
 export function randomId() {
   return btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(16)))).replace(/\+/g, '-').replace(/\//g, '_').slice(0, 22);
 }

@@ -4,7 +4,7 @@ import { laneNow, latest } from './steps.js';
 
 const NOT_UNDOABLE = /^(undone|head-judge-called|finish-timed)$/;
 
-/** @param {{sheet: any, frame: any, lane: number, entries: import('./steps.js').Entry[]}} known */
+/** @param {{sheet: any, frame: any, lane: number, entries: any[]}} known */
 export function laneModel({ sheet, frame, lane, entries }) {
   const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
   const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;

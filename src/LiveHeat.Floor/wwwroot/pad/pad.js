@@ -58,7 +58,7 @@ class Pad {
     battery().then(power => this.set({ power }));
   }
 
-  /** Out of the address at once: not for history, not for a screenshot. */
+  /** Out of the address at once: not for history or a screenshot. */
   readCode() {
     const code = readCode(location.hash);
     if (location.hash) history.replaceState(null, '', location.pathname);

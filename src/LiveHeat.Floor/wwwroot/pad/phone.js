@@ -21,7 +21,7 @@ export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   return () => { waiting.abort(); ask({ steal: true }); };
 }
 
-/** A build is what index.html names, known by its bytes, kept whole for the service worker. */
+/** A build is what index.html names, known by its bytes, kept whole. */
 export class Updates {
   build = null;
   waiting = false;

@@ -28,7 +28,7 @@ export async function call(path, body) {
   }
 }
 
-/** Crockford's base 32; '' when it is no code. */
+/** '' when it is no code. */
 export function readCode(text) {
   const code = text.toUpperCase().replace(/[^0-9A-Z]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
   return /^[0-9A-HJKMNP-TV-Z]{8}$/.test(code) ? code : '';

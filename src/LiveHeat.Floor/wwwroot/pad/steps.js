@@ -44,7 +44,7 @@ function startOf(entries) {
 }
 
 /** `open` is `steps` + 1 when all is done; `owed` is due before it may count; `boundary` opened it at a known instant.
- *  @param {Entry[]} entries @param {number} steps how many @param {string|null} [start] */
+ *  @param {Entry[]} entries @param {string|null} [start] */
 export function laneNow(entries, lane, steps, start) {
   const all = standing(entries, lane, start);
   const rulings = all.filter(({ fact }) => fact.fact === 'sent-back').map(({ fact }) => fact);

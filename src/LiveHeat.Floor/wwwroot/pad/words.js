@@ -132,7 +132,6 @@ const ENGLISH = {
   'finish.disputed': '{name} disputes it. The head judge sees this.',
   'finish.next': 'Next heat',
   'finish.called': '{title} is called for your lane.',
-  'finish.keep': 'Keep this page open until all is safe.',
 
   'taken': '{name} now judges lane {lane}.',
   'taken.unknown': 'This phone lost lane {lane}.',

@@ -4,7 +4,7 @@ import { calledAgain, finishMs } from '../lane.js';
 import { checks as checksOf } from '../phone.js';
 import { readCode } from '../session.js';
 import { say } from '../words.js';
-import { button, clockText, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
+import { button, clockText, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
 
 /** Built anew whenever what it is made of changes. */
 const page = (name, made, build) => pad => {
@@ -141,6 +141,7 @@ export function finish(pad) {
     update() {
       const { lane, line, readBack } = pad.model, said = score(pad.model), { next } = session;
       refill(top, [said, line.name], () => [h('div.row', {}, laneTag(lane), h('h2', {}, line.name)), quiet(said[0]), h('b.result', { act: 'result' }, said[1]), quiet(said[2])]);
+      fit(top.children[2], 76);
       note.hidden = !notice(pad, note);
       refill(read, readBack, () => (readBack ? lead(say(readBack.agreed ? 'finish.agreed' : 'finish.disputed', readBack), 'read-back') : [
         lead(say('finish.read')), h('div.pair', {}, ...line.athletes.map(one => button('captain-name', one, () => pick(one))), other),
@@ -148,8 +149,7 @@ export function finish(pad) {
       for (const one of read.querySelectorAll('[data-act=captain-name]')) one.setAttribute('aria-pressed', String(one.textContent === name));
       for (const one of read.querySelectorAll('.big')) one.disabled = !name;
       refill(after, [next, !!readBack], () => [
-        next && h('p', {}, say('finish.called', next)), (readBack || next) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide'),
-        quiet(say('finish.keep'))]);
+        next && h('p', {}, say('finish.called', next)), (readBack || next) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide')]);
       bar.update();
     },
   };

@@ -123,6 +123,7 @@ export function heat(pad) {
       put(team, model.line.name);
       put(who, whoText(model));
       tape.update(model);
+      root.classList.toggle('capped', capped);
       atCap.root.hidden = !capped;
       if (capped) atCap.update();
       thenLine();
@@ -175,9 +176,10 @@ function herePanel(pad) {
   const rows = steps.flatMap((one, i) => [
     one.round && one.round !== steps[i - 1]?.round && h('h3', {}, say('round', { n: one.round, of: rounds }), ' · ', line.athletes[one.athlete - 1] ?? ''),
     jump(one, steps[i - 1])]).filter(Boolean);
-  requestAnimationFrame(() => rows.find(row => row.ariaCurrent)?.scrollIntoView({ block: 'center' }));
+  const list = h('div.steps', {}, ...rows);
+  requestAnimationFrame(() => { list.scrollTop = rows.find(row => row.ariaCurrent)?.offsetTop - list.clientHeight / 2; });
   return [
-    h('div.row', {}, h('h2', {}, say('here.title')), button('close', say('here.close'), close)), quiet(say('here.how')), h('div.steps', {}, ...rows),
+    h('div.row', {}, h('h2', {}, say('here.title')), button('close', say('here.close'), close)), quiet(say('here.how')), list,
     athlete && h('div.pair', {}, h('p', {}, say('here.who')), ...line.athletes.map((name, i) =>
       button('athlete', name, tell({ fact: 'athlete-working', step: open, athlete: i + 1 }), '', { disabled: i + 1 === athlete, 'data-athlete': i + 1 }))),
     h('div.pair', {}, h('p', {}, say('here.stop')), ...['withdrew', 'medical'].map(reason => holdButton(pad, `stop-${reason}`, say(`here.${reason}`), tell({ fact: 'lane-stopped', reason })))),

@@ -4,7 +4,7 @@ import { phrase, ruling, say } from '../words.js';
 
 export const UNDO_HOLD_MS = 600, LONG_HOLD_MS = 800;
 
-/** @returns {any} an element such as "p.lead", with data-act `act` and on click `on` */
+/** An element such as "p.lead". @returns {any} */
 export function h(name, { act, on, ...props } = {}, ...children) {
   const [tag, ...classes] = name.split('.');
   const element = document.createElement(tag);
@@ -138,6 +138,7 @@ export function foot(pad, withHere) {
       put(what, last ? phrase(last, pad.model) : say('undo.nothing'));
       press.relabel(last?.id, 0);
       undo.disabled = !last;
+      fit(undo, 18);
     },
     tick() {
       const { callAt, frame, model: { lane, known } } = pad, called = frame?.calls.includes(lane);
@@ -148,7 +149,7 @@ export function foot(pad, withHere) {
   };
 }
 
-/** The one notice that matters most; false when there is none. */
+/** The notice that matters most; false when there is none. */
 export function notice(pad, element) {
   const { session: { kept, signedOut }, outbox, model, frame, wake, transient } = pad, { known } = model;
   const [refused] = outbox.refused;
