@@ -64,7 +64,7 @@ public static class TapOrder
         }
 
         var fixedAt = new SortedList<int, Instant>();
-        foreach (var i in Enumerable.Range(0, instants.Length).OrderBy(i => ((HeatFact.Floor)taps[i].Fact).UncertaintyMs).ThenBy(i => i))
+        foreach (var i in Enumerable.Range(0, instants.Length).OrderBy(i => UncertaintyMs(taps[i])).ThenBy(i => i))
         {
             var (floor, ceiling) = Neighbours(fixedAt, i);
             var at = instants[i] < floor ? floor : instants[i] > ceiling ? ceiling : instants[i];
@@ -72,6 +72,13 @@ public static class TapOrder
         }
 
         return [.. fixedAt.Values];
+    }
+
+    /// <summary>An instant after the tap's own arrival is wrong whatever the phone says of its clock: it yields to all others.</summary>
+    private static int UncertaintyMs(Entry entry)
+    {
+        var tap = (HeatFact.Floor)entry.Fact;
+        return TapStanding.InFuture(tap, entry) ? int.MaxValue : tap.UncertaintyMs;
     }
 
     private static (Instant Floor, Instant Ceiling) Neighbours(SortedList<int, Instant> fixedAt, int index)

@@ -26,6 +26,9 @@ public sealed class TapStanding
         undone = [.. taps.Where(tap => tap.Tap is not HeatFact.Undone && undos[tap.Tap.Id].Any(undo => MayUndo(undo, tap))).Select(tap => tap.Tap.Id)];
     }
 
+    /// <summary>The tap says it was made after it arrived, by more than clocks may differ.</summary>
+    internal static bool InFuture(HeatFact.Floor tap, Entry entry) => tap.Instant > entry.ReceivedAt + FutureToleranceMs + tap.UncertaintyMs;
+
     /// <summary>Facts with flags, in a stable order.</summary>
     public Items<FlaggedFact> Flagged() =>
         flags.Where(pair => !undone.Contains(pair.Key))
@@ -78,7 +81,7 @@ public sealed class TapStanding
             found |= FactFlags.Early;
         }
 
-        if (tap.Tap.Instant > tap.Entry.ReceivedAt + FutureToleranceMs + tap.Tap.UncertaintyMs)
+        if (InFuture(tap.Tap, tap.Entry))
         {
             found |= FactFlags.Future;
         }
