@@ -5,6 +5,7 @@ using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Desk;
 using LiveHeat.Screens.Heats;
 using LiveHeat.Screens.Look;
+using LiveHeat.Screens.Setup;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using MudBlazor.Services;
@@ -33,6 +34,8 @@ builder.Services.AddSingleton<ResultFeed>();
 builder.Services.AddSingleton<DeskView>();
 builder.Services.AddSingleton<HeatCommands>();
 builder.Services.AddSingleton<SigningIn>();
+builder.Services.AddSingleton<SetupStore>();
+builder.Services.AddSingleton<SetupEditing>();
 builder.Services.AddSingleton<PageScript>();
 
 await builder.Build().RunAsync();

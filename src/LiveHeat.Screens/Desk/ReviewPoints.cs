@@ -8,7 +8,7 @@ namespace LiveHeat.Screens.Desk;
 
 /// <summary>Something to look at before freezing.</summary>
 /// <param name="Lane">Where; null when it is about the whole heat.</param>
-/// <param name="Words">What.</param>
+/// <param name="Words">What, all of a lane in one line.</param>
 public sealed record ReviewPoint(LaneNumber? Lane, string Words);
 
 /// <summary>All that is flagged, held, disputed, not read back, not arrived or without a reason.</summary>
@@ -17,7 +17,10 @@ public static class ReviewPoints
     /// <summary>In floor order, what is about the whole heat last.</summary>
     public static IReadOnlyList<ReviewPoint> Of(IReadOnlyList<LaneView> lanes, Frame frame, IReadOnlyList<PhoneSeen> phones, FactBook book) =>
     [
-        .. lanes.SelectMany(lane => OfLane(lane, frame, phones, book).Select(words => new ReviewPoint(lane.Lane, words))),
+        .. from lane in lanes
+            let words = string.Join("; ", OfLane(lane, frame, phones, book).Distinct())
+            where words.Length > 0
+            select new ReviewPoint(lane.Lane, words),
         .. book.Lines.Where(line => book.LaneOf(line.Fact) is null && book.ReasonMissing(line.Fact))
             .Select(line => new ReviewPoint(null, $"{FactWords.Of(line.Fact, null, book)}: {CommonWords.ReasonMissing}")),
     ];

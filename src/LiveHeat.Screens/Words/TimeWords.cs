@@ -33,6 +33,9 @@ public static class TimeWords
     /// <summary>A time of day of an instant, on this device's own clock face.</summary>
     public static string TimeOfDay(long unixMs) => DateTimeOffset.FromUnixTimeMilliseconds(unixMs).ToLocalTime().ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>Day and time: "Sun 29 Nov, 04:46".</summary>
+    public static string DayAndTime(long unixMs) => DateTimeOffset.FromUnixTimeMilliseconds(unixMs).ToLocalTime().ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+
     /// <summary>Reads "7:02.4", "12:00", "1:02:03" or "45.5" (seconds). A comma may stand for the point.</summary>
     /// <returns>Milliseconds; null when it is no time.</returns>
     public static int? Parse(string? text)

@@ -1,0 +1,87 @@
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Screens.Words;
+
+namespace LiveHeat.Screens.Setup;
+
+/// <summary>A division's amount of the work while it is written.</summary>
+public sealed class PrescriptionDraft
+{
+    public required string Division { get; init; }
+
+    public required string DivisionName { get; init; }
+
+    /// <summary>m:ss as typed.</summary>
+    public string Cap { get; set; } = "12:00";
+
+    public string Rounds { get; set; } = "4";
+
+    public List<SetDraft> Before { get; } = [];
+
+    public List<SetDraft> Round { get; } = [];
+
+    public List<SetDraft> After { get; } = [];
+
+    /// <summary>One that is there.</summary>
+    public static PrescriptionDraft Of(Prescription prescription)
+    {
+        var draft = new PrescriptionDraft
+        {
+            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Rounds = WorkoutDraft.Text(prescription.Rounds),
+        };
+        draft.Before.AddRange(prescription.Before.Select(SetDraft.Of));
+        draft.Round.AddRange(prescription.Round.Select(SetDraft.Of));
+        draft.After.AddRange(prescription.After.Select(SetDraft.Of));
+        return draft;
+    }
+
+    /// <summary>The same work for another division, to be changed from there.</summary>
+    public PrescriptionDraft CopyFor(DivisionSetup division)
+    {
+        var copy = new PrescriptionDraft { Division = division.Id, DivisionName = division.Name, Cap = Cap, Rounds = Rounds };
+        copy.Before.AddRange(Before.Select(set => set.Copy()));
+        copy.Round.AddRange(Round.Select(set => set.Copy()));
+        copy.After.AddRange(After.Select(set => set.Copy()));
+        return copy;
+    }
+
+    internal Prescription Make(WorkoutDraft workout, string at) => new(
+        Division, DivisionName, workout.Time(Cap, $"{at}.capMs"), workout.Number(Rounds, $"{at}.rounds"),
+        Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after"));
+
+    private static Items<PrescribedSet> Sets(WorkoutDraft workout, List<SetDraft> sets, string at) =>
+        sets.Select((set, i) => set.Make(workout, WorkoutDraft.Path(at, i))).ToItems();
+}
+
+/// <summary>A set while it is written.</summary>
+public sealed class SetDraft
+{
+    public string Movement { get; set; } = "";
+
+    public string Quantity { get; set; } = "10";
+
+    /// <summary>Empty: its quantity.</summary>
+    public string Worth { get; set; } = "";
+
+    public string Increment { get; set; } = "1";
+
+    public string Load { get; set; } = "";
+
+    /// <summary>It is completed by entering a machine's or a bar's value.</summary>
+    public bool Reading { get; set; }
+
+    /// <summary>One that is there.</summary>
+    public static SetDraft Of(PrescribedSet set) => new()
+    {
+        Movement = set.Movement, Quantity = WorkoutDraft.Text(set.Quantity), Worth = set.Worth is { } worth && worth != set.Quantity ? WorkoutDraft.Text(worth) : "",
+        Increment = WorkoutDraft.Text(set.Increment), Load = set.Load ?? "", Reading = set.Reading,
+    };
+
+    /// <summary>Another one like it.</summary>
+    public SetDraft Copy() => (SetDraft)MemberwiseClone();
+
+    internal PrescribedSet Make(WorkoutDraft workout, string at) => new(
+        Movement, workout.Number(Quantity, $"{at}.quantity"), Worth.Trim().Length == 0 ? null : workout.Number(Worth, $"{at}.worth"),
+        workout.Number(Increment, $"{at}.increment"), Load.Trim().Length == 0 ? null : Load.Trim(), Reading);
+}
