@@ -26,17 +26,19 @@ find_browser() {
   [ -x "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome" ]
 }
 
-install_browser() {
-  echo "No Chromium or Chrome found; installing Debian's chromium and fonts-liberation for the browser tests."
-  command -v apt-get >/dev/null || give_up "There is no apt-get here. Install Chromium or Chrome and start again."
+# install NAME... : from the system's packages, saying why in the first argument.
+install() {
+  local why="$1"; shift
+  echo "$why"
+  command -v apt-get >/dev/null || give_up "There is no apt-get here. Install $* and start again."
   local as_root=()
   if [ "$(id -u)" -ne 0 ]; then
-    command -v sudo >/dev/null || give_up "Installing Chromium needs root. Install it (apt-get install chromium fonts-liberation) and start again."
+    command -v sudo >/dev/null || give_up "Installing needs root. Run: apt-get install $*; then start again."
     as_root=(sudo)
   fi
   "${as_root[@]}" apt-get update -qq \
-    && "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq chromium fonts-liberation >/dev/null \
-    || give_up "Chromium could not be installed, and the browser tests need it."
+    && "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "$@" >/dev/null \
+    || give_up "$* could not be installed, and the tests need it."
 }
 
 # Sums one attribute of the <Counters> of all result files.
@@ -68,7 +70,8 @@ list_failed() {
 }
 
 command -v dotnet >/dev/null || give_up "The .NET SDK is missing: \"dotnet\" is not on the PATH. Install .NET SDK 10 from https://dotnet.microsoft.com/download"
-find_browser || install_browser
+find_browser || install "No Chromium or Chrome found; installing Debian's chromium and fonts-liberation for the browser tests." chromium fonts-liberation
+command -v openssl >/dev/null || install "No openssl found; installing it: a test checks our signatures with it." openssl
 
 dotnet build LiveHeat.sln -c Release || give_up "The build failed: see the errors above. No test was run."
 

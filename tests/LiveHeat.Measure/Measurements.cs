@@ -1,10 +1,26 @@
 namespace LiveHeat.Measure;
 
+/// <summary>Speed and safety as commands that print figures.</summary>
 internal static class Measurements
 {
-    private static int Main()
+    private const string Help =
+        """
+        torture   phones tap through a failing network on a server that is killed again and again; ends with lost=0 or fails
+                    --kills N   SIGKILLs of the server (default 20)
+                    --cuts N    cut connections (default 200)
+                    --lanes N   phones (default 4)
+                    --seed N    another run
+        """;
+
+    private static async Task<int> Main(string[] args)
     {
-        Console.Error.WriteLine("There is nothing to measure yet.");
-        return 1;
+        switch (args.FirstOrDefault())
+        {
+            case "torture":
+                return await Torture.Run(args[1..]);
+            default:
+                Console.WriteLine(Help);
+                return args.Length == 0 ? 0 : 2;
+        }
     }
 }

@@ -13,9 +13,10 @@ public static class ResultMaking
     public static ResultTable? Of(HeatState heat, string headHash, Instant now) => heat.Snapshot is not { } snapshot ? null : new ResultTable(
         heat.Heat, snapshot.Competition, snapshot.Title, snapshot.Workout.Name,
         heat.Told switch { Phase.Certified => "certified", Phase.Frozen => "frozen", _ => "provisional" },
-        heat.Revision, heat.SignedHead, headHash, snapshot.Rounding, snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf,
+        heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
-        HeatResult.Of(heat, now).Select(line => Lane(heat, line)).ToItems());
+        HeatResult.Of(heat, now).Select(line => Lane(heat, line)).ToItems(),
+        snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf);
 
     /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
     private static string? NearTieOf(HeatState heat, LaneState lane)

@@ -21,8 +21,9 @@ namespace LiveHeat.Contracts.Results;
 /// <param name="Signatures">Who signed.</param>
 /// <param name="Lanes">By division and place.</param>
 public sealed record ResultTable(
-    HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding, TimekeeperRule Timekeepers, int HandTimingMs, HeatId? RerunOf,
-    Items<ResultSignature> Signatures, Items<ResultLane> Lanes);
+    HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding,
+    Items<ResultSignature> Signatures, Items<ResultLane> Lanes,
+    TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs, HeatId? RerunOf = null);
 
 /// <summary>A signature.</summary>
 public sealed record ResultSignature(string Name, Role Role);
@@ -31,7 +32,7 @@ public sealed record ResultSignature(string Name, Role Role);
 public sealed record ResultLane(
     LaneNumber Lane, string Name, string Division, string DivisionName, Items<string> Athletes, int? Place, bool Tied, Outcome Outcome,
     long? OfficialMs, int Worth, int WorthOfAll, Items<ResultSplit> Splits, int NoReps, int TagFaults, Items<ResultPenalty> Penalties, int AdjustMs, long HeldMs, ReadBack? ReadBack,
-    Items<long> TimekeeperMs, string? NearTie, HeatId? CountsInHeat);
+    Items<long> TimekeeperMs = default, string? NearTie = null, HeatId? CountsInHeat = null);
 
 /// <summary>One step's split.</summary>
 /// <param name="Step">The step's number.</param>

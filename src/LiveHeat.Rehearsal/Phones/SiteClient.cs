@@ -66,7 +66,7 @@ public sealed class SiteClient : IDisposable
                 network.Pass(request.Method != HttpMethod.Get);
                 return answer.IsSuccessStatusCode ? Read<T>(bytes) : throw Problem(answer, bytes);
             }
-            catch (Exception trouble) when (trouble is HttpRequestException or IOException || (trouble is OperationCanceledException && !stopping.IsCancellationRequested))
+            catch (Exception trouble) when (trouble is HttpRequestException or IOException or System.Net.Sockets.SocketException || (trouble is OperationCanceledException && !stopping.IsCancellationRequested))
             {
                 throw new SiteSilentException(trouble);
             }

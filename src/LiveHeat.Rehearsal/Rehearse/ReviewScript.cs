@@ -1,5 +1,6 @@
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
+using LiveHeat.Engine.Standings;
 
 namespace LiveHeat.Rehearsal.Rehearse;
 
@@ -38,6 +39,9 @@ internal sealed class ReviewScript(Desk organiser, Desk headJudge, TimeProvider 
                     }
 
                     break;
+                case Phase.Frozen when frame.NearTies.FirstOrDefault(tie => !tie.Decided) is { } near:
+                    await Decide(heat, near, stopping).ConfigureAwait(false);
+                    break;
                 case Phase.Frozen:
                     await Sign(organiser, Role.Organiser, heat, frame, stopping).ConfigureAwait(false);
                     await Sign(headJudge, Role.HeadJudge, heat, frame, stopping).ConfigureAwait(false);
@@ -47,6 +51,18 @@ internal sealed class ReviewScript(Desk organiser, Desk headJudge, TimeProvider 
                     break;
             }
         }
+    }
+
+    /// <summary>The scripted head judge saw what the times say.</summary>
+    private async Task Decide(HeatId heat, NearTie near, CancellationToken stopping)
+    {
+        say.Report($"Too close to measure: lane {string.Join(" and lane ", near.Lanes)}. The head judge decides.");
+        await Ask(
+            headJudge, heat,
+            id => near.AtCap
+                ? new HeatCommand.DecideCap { Id = id, Lane = near.Lanes[0], InTime = near.ApartMs <= 0, Reason = "seen from the line" }
+                : new HeatCommand.DecideNearTie { Id = id, Lanes = near.Lanes, Tie = near.ApartMs == 0, Reason = "seen from the line" },
+            stopping).ConfigureAwait(false);
     }
 
     private async Task Sign(Desk desk, Role role, HeatId heat, Contracts.Frames.Frame frame, CancellationToken stopping)

@@ -42,6 +42,10 @@ internal static class ResultWords
         _ => "cut to 0.01 s",
     };
 
+    public static string TimekeeperRule(Engine.Timing.TimekeeperRule rule) => rule == Engine.Timing.TimekeeperRule.Athletics
+        ? "several timekeepers: two that agree, else the middle; the longer of two"
+        : "several timekeepers: two that agree, else the middle; the average of two";
+
     public static string Who(Role role) => role == Role.Organiser ? "organiser" : "head judge";
 
     public static string Penalties(ResultLane lane)
@@ -55,6 +59,21 @@ internal static class ResultWords
         if (lane.AdjustMs != 0)
         {
             parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
+        }
+
+        if (lane.NearTie is { } near)
+        {
+            parts.Add(near);
+        }
+
+        if (lane.TimekeeperMs.Count > 0)
+        {
+            parts.Add($"timekeepers {string.Join(", ", lane.TimekeeperMs.Select(TimeText.Of))}");
+        }
+
+        if (lane.CountsInHeat is { } rerun)
+        {
+            parts.Add($"rerun: heat {rerun} counts");
         }
 
         if (lane.HeldMs > 0)

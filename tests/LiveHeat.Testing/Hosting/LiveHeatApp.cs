@@ -1,3 +1,5 @@
+using LiveHeat.Ledger.Facts;
+using LiveHeat.Ledger.Registry;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
@@ -11,6 +13,8 @@ namespace LiveHeat.Testing.Hosting;
 /// <param name="time">The clock of the server's timebase; null for the machine's.</param>
 internal sealed class LiveHeatApp(string? folder = null, TimeProvider? time = null) : WebApplicationFactory<Program>
 {
+    private readonly LastToClose files = new();
+
     /// <summary>Where ledger and registry are.</summary>
     public string Data { get; } = folder ?? Directory.CreateTempSubdirectory("liveheat-test-").FullName;
 
@@ -29,18 +33,27 @@ internal sealed class LiveHeatApp(string? folder = null, TimeProvider? time = nu
     /// <inheritdoc/>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
+        // As a venue runs it: a development host adds addresses of its own.
+        builder.UseEnvironment("Production");
         builder.UseSetting("Data", Data);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Warning");
-        if (time is not null)
+        builder.ConfigureTestServices(services =>
         {
-            builder.ConfigureTestServices(services => services.AddSingleton(new Timebase(time)));
-        }
+            files.Outlive<HeatLedger>(services);
+            files.Outlive<HeatRegistry>(services);
+            if (time is not null)
+            {
+                services.AddSingleton(new Timebase(time));
+            }
+        });
     }
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
+        // The program's own end runs beside this one: another server may not have the folder before it is through.
+        files.Wait();
         if (disposing && folder is null && Directory.Exists(Data))
         {
             Directory.Delete(Data, recursive: true);

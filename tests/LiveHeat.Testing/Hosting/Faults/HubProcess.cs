@@ -90,7 +90,7 @@ internal sealed class HubProcess : IAsyncDisposable
                     return;
                 }
             }
-            catch (Exception notYet) when (notYet is HttpRequestException or TaskCanceledException)
+            catch (Exception notYet) when (notYet is HttpRequestException or OperationCanceledException)
             {
                 // A process has no signal for "serving"; it is asked.
             }

@@ -104,14 +104,14 @@ internal sealed class TorturePhone : IDisposable
 
             return true;
         }
-        catch (Exception lost) when (lost is HttpRequestException or TaskCanceledException or IOException or JsonException)
+        catch (Exception lost) when (lost is HttpRequestException or OperationCanceledException or IOException or JsonException or System.Net.Sockets.SocketException)
         {
             return false;
         }
     }
 
     /// <summary>Taps and sends until told to stop, then sends until all is safe or patience ends.</summary>
-    public async Task Judge(string heat, CancellationToken stop, TimeSpan patience)
+    public async Task Judge(string heat, TimeSpan patience, CancellationToken stop)
     {
         while (!stop.IsCancellationRequested)
         {

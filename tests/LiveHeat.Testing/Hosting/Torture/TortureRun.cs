@@ -21,7 +21,7 @@ internal sealed class TortureRun(int kills, int cuts, int lanes, int seed)
         using var desk = await TortureDesk.Open(hub);
         var phones = await desk.CallAndGo(network.Address, lanes, seed);
         using var stop = new CancellationTokenSource();
-        var judging = phones.Select(phone => phone.Judge(TortureDesk.Heat, stop.Token, Patience)).ToList();
+        var judging = phones.Select(phone => phone.Judge(TortureDesk.Heat, Patience, stop.Token)).ToList();
         try
         {
             var killed = await Torment(hub, network, say);
