@@ -84,7 +84,6 @@ export function calledAgain({ ready, heat, readyHeard }, { told }, frame) {
 
 export function seatLost({ seat, seatSince }, { told }, frame) { return !!told && frame.sequence >= seatSince && told.seat !== seat; }
 
-/** @returns {'tab'|'join'|'waiting'|'confirm'|'checks'|'ready'|'countdown'|'heat'|'finish'|'taken'} */
 export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
   if (!alone) return 'tab';
   if (asksToJoin || !kept.joined) return 'join';

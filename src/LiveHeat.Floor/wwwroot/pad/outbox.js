@@ -70,9 +70,7 @@ export class Outbox {
         const answer = await this.options.post(`/api/heats/${batch[0].heat}/taps`, { taps: batch.map(({ fact }) => fact), epoch: this.epoch });
         if (!await this.take(batch, answer)) throw new Error('no receipts');
         this.attempt = 0;
-      } catch (problem) {
-        await this.pause(Math.max(problem.retryAfterMs ?? 0, waitMs(this.attempt++)));
-      }
+      } catch { await this.pause(waitMs(this.attempt++)); }
     }
   }
 

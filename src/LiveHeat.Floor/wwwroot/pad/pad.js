@@ -10,9 +10,10 @@ import { Recorder } from './recorder.js';
 import { Session, call, readCode } from './session.js';
 import * as around from './views/around.js';
 import { heat } from './views/heat.js';
-import { status } from './views/parts.js';
+import { fitAll, status } from './views/parts.js';
 import { say } from './words.js';
 
+const LIGHT = matchMedia('(prefers-color-scheme: light)');
 const VIEWS = { ...around, heat };
 const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000, LATER_MS = 2_000;
 
@@ -67,7 +68,7 @@ class Pad {
 
   get frame() { return this.session.heat?.frame ?? null; }
   get sheet() { return this.session.heat?.sheet ?? null; }
-  get look() { return this.session.kept.look ?? (matchMedia('(prefers-color-scheme: light)').matches ? 'light' : 'dark'); }
+  get look() { return this.session.kept.look ?? (LIGHT.matches ? 'light' : 'dark'); }
   get competition() { return (this.sheet ?? this.session.kept.joined ?? this.session.program)?.competition ?? say('title'); }
   get offline() { return this.hub.state !== 'online' && performance.now() - this.offlineSince > OFFLINE_MS; }
 
@@ -215,6 +216,7 @@ class Pad {
     }
     this.drawn.update();
     this.status.update();
+    fitAll();
     Object.assign(document.documentElement.dataset, { look: this.look, hand: kept.hand, colour: this.model?.line.colour ?? 3 });
     if (document.title !== this.competition) document.title = this.competition;
     if (this.reported !== this.outbox.waiting) this.report();

@@ -61,21 +61,20 @@ export class Updates {
 
 /** All files of the build that the server has now, or none. */
 async function newest() {
-  const page = await load(PAGE), html = await page.clone().text(), paths = [...html.matchAll(/(?:href|src)="(\/[^"]+)"/g)].map(match => match[1]);
+  const page = await load(PAGE), html = await page.clone().text(), paths = [...html.matchAll(/(?:href|src)="(\/(?:pad|floor)\/[^"]+)"/g)].map(match => match[1]);
   const files = [[PAGE, page], ...await Promise.all(paths.map(async path => [path, await load(path)]))];
   const bytes = await new Blob(await Promise.all(files.map(([, file]) => file.clone().blob()))).arrayBuffer();
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
   return { files, id: [...digest.slice(0, 4)].map(byte => byte.toString(16).padStart(2, '0')).join('') };
 }
 
-async function load(path, tries = 3) {
-  const file = await fetch(path, { cache: 'no-cache' }).catch(() => null);
-  if (file?.ok) return file;
-  if (tries > 1) return load(path, tries - 1);
-  throw new Error(path);
+async function load(path) {
+  const file = await fetch(path, { cache: 'no-cache' });
+  if (!file.ok) throw new Error(path);
+  return file;
 }
 
-/** Keeps the screen on; the browser drops the lock whenever the page is hidden. */
+/** The browser drops the lock whenever the page is hidden. */
 export class Wake {
   /** @type {'on'|'off'|'cannot'} */ state = 'wakeLock' in navigator ? 'off' : 'cannot';
   wanted = false;
@@ -146,13 +145,14 @@ export async function battery() {
 }
 
 /** @returns {{id: string, state: 'ok'|'ask'|'warn', values?: any}[]} */
-export function checks({ durable, storage, online, clock, soundHeard, wake, power }) {
+export function checks({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
+  const quality = clock.quality();
   return [
-    { id: 'storage', state: !durable ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
-    { id: 'clock', state: { good: 'ok', fair: 'ask' }[clock.word] ?? 'warn', values: clock },
-    { id: 'network', state: online ? 'ok' : 'warn' },
+    { id: 'storage', state: !database.durable || !outbox.storing ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
+    { id: 'clock', state: { good: 'ok', fair: 'ask' }[quality.word] ?? 'warn', values: quality },
+    { id: 'network', state: hub.state === 'online' ? 'ok' : 'warn' },
     { id: 'sound', state: soundHeard ? 'ok' : 'ask' },
-    { id: 'screen', state: { on: 'ok', off: 'ask' }[wake] ?? 'warn' },
+    { id: 'screen', state: { on: 'ok', off: 'ask' }[wake.state] ?? 'warn' },
     { id: 'calls', state: 'ask' },
     ...(power ? [{ id: 'battery', state: power.percent < 30 && !power.charging ? 'warn' : 'ok', values: power }] : []),
   ];

@@ -20,7 +20,6 @@ export class Recorder {
     const facts = carried.map(({ fact, ...own }) => ({ fact, id: `new-${++this.count}`, lane, ...own, instant, uncertaintyMs, ...known, phone }));
     const shown = facts.map(fact => ({ heat, fact }));
     this.storing.push(...shown);
-    this.onChange();
     const stored = this.outbox.add(heat, () => facts.map(fact => (this.names.has(fact.target) ? { ...fact, target: this.names.get(fact.target) } : fact)));
     const over = taps => {
       taps?.forEach((tap, i) => this.names.set(facts[i].id, tap.fact.id));
@@ -28,6 +27,7 @@ export class Recorder {
       this.onChange();
     };
     stored.then(over, () => over());
+    this.onChange();
     return stored;
   }
 }

@@ -4,9 +4,9 @@ const WAIT_MS = 10_000;
 
 /** `message` is a sentence to show. */
 export class Problem extends Error {
-  constructor(code, message = '', status = 0, retryAfterMs = 0) {
+  constructor(code, message = '', status = 0) {
     super(message);
-    Object.assign(this, { code, status, retryAfterMs });
+    Object.assign(this, { code, status });
   }
 }
 
@@ -20,7 +20,7 @@ export async function call(path, body) {
     const { ok, status, headers } = answer, type = headers.get('Content-Type') ?? '', text = await answer.text();
     const value = /json/.test(type) ? JSON.parse(text) : {};
     if (ok && !/html/.test(type)) return value;   // html: somebody else's sign-in page
-    throw new Problem(value.code ?? `http-${status}`, value.detail, ok ? 0 : status, 1_000 * headers.get('Retry-After'));
+    throw new Problem(value.code ?? `http-${status}`, value.detail, ok ? 0 : status);
   } catch (problem) {
     throw problem instanceof Problem ? problem : new Problem('offline');
   } finally {
@@ -34,7 +34,7 @@ export function readCode(text) {
   return /^[0-9A-HJKMNP-TV-Z]{8}$/.test(code) ? code : '';
 }
 
-// `ready`, `begun`, `left`: the heat it was said for; `seatSince`, `readyHeard`, `ruling`: a ledger sequence.
+// `ready`, `begun`, `left` are heats; `seatSince`, `readyHeard`, `ruling` ledger sequences.
 const FRESH = { heat: null, seat: null, seatSince: 0, ready: null, readyHeard: null, begun: null, noStart: '', ruling: 0 };
 const NOTHING = { ...FRESH, joined: null, left: null, epoch: null, hand: 'right', look: null, hiddenAt: null };
 const ASK_AGAIN_MS = 5_000;
@@ -125,6 +125,7 @@ export class Session {
     if (!heat) return;
     if (!this.heats.has(heat)) this.heats.set(heat, { heat, entries: [], head: 0 });
     if (!this.heat.sheet) this.readSheet();
+    if (!this.heat.frame) this.alone('frame', async () => this.take(await call(`/api/heats/${heat}/frame`)));
     this.catchUp();
   }
 

@@ -50,10 +50,6 @@ function nextHeat({ session: { program, kept } }) {
   return next && { ...next, team: own(next).name };
 }
 
-function phone({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
-  return { durable: database.durable && outbox.storing, storage, online: hub.state === 'online', clock: clock.quality(), soundHeard, wake: wake.state, power };
-}
-
 export const waiting = page('waiting', pad => [pad.competition, pad.session.kept, pad.session.program, pad.session.next, pad.sheet?.sheet], pad => {
   const { kept, next } = pad.session, later = nextHeat(pad), reading = kept.heat && kept.left !== kept.heat && !pad.sheet;
   const time = later?.plannedAt ? new Date(later.plannedAt).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' }) : '';
@@ -77,9 +73,9 @@ export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.
   ];
 });
 
-export const checks = page('checks', pad => [phone(pad), pad.session.kept.hand, pad.look], pad => [
+export const checks = page('checks', pad => [checksOf(pad), pad.sound.ready, pad.session.kept.hand, pad.look], pad => [
   heading(pad), lead(say('checks')),
-  h('ul.list', {}, ...checksOf(phone(pad)).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
+  h('ul.list', {}, ...checksOf(pad).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
     id === 'sound' && state === 'ask' && h('span.pair', {}, button('sound-test', say('checks.sound'), () => pad.testSound()),
       button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sound.ready }))))),
   settings(pad),

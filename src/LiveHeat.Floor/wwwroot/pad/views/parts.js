@@ -3,6 +3,7 @@
 import { phrase, ruling, say } from '../words.js';
 
 export const UNDO_HOLD_MS = 600, LONG_HOLD_MS = 800;
+const LEAST_PX = 11, fits = {}, due = [];
 
 /** An element such as "p.lead". @returns {any} */
 export function h(name, { act, on, ...props } = {}, ...children) {
@@ -31,16 +32,21 @@ export function refill(element, made, build) {
   element.replaceChildren(...[build()].flat().filter(Boolean));
 }
 
-/** The largest font size, in px, that stays inside. */
-export function fit(element, most, least = 11) {
-  const { clientWidth, clientHeight, textContent, style } = element, key = `${textContent} ${clientWidth} ${clientHeight}`;
-  if (element.fitted === key || !clientWidth) return;
-  element.fitted = key;
-  for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
-    style.fontSize = `${size}px`;
-    if (element.scrollWidth > clientWidth || element.scrollHeight > clientHeight) most = size - 1; else least = size;
+/** The text is to shrink until it stays inside, when all that changed is drawn. */
+export function fit(...one) { due.push(one); }
+
+/** Laying out is slow: once for all, and what was found is kept. */
+export function fitAll() {
+  const all = due.splice(0).map(([element, size]) => [element, size, element.clientWidth, element.clientHeight]);
+  for (let [element, size, wide, high] of all) {
+    const key = `${size} ${wide} ${high} ${element.textContent}`, { style } = element;
+    if (element.fitted === key || !wide) continue;
+    element.fitted = key;
+    for (style.fontSize = `${fits[key] ?? size}px`; !fits[key]; style.fontSize = `${size}px`) {
+      const most = Math.min(wide / element.scrollWidth, Math.sqrt(high / element.scrollHeight));
+      if (most < 1 && size > LEAST_PX) size = Math.max(LEAST_PX, Math.floor(size * most)); else fits[key] = size;
+    }
   }
-  style.fontSize = `${least}px`;
 }
 
 export function clockText(ms, tenths = 0) {
@@ -48,12 +54,11 @@ export function clockText(ms, tenths = 0) {
   return `${minutes}:${(parts - minutes * 60).toFixed(tenths).padStart(tenths ? 4 : 2, '0')}`;
 }
 
-/** Acts at pointer-down, with the event's time stamp: not while its label is new, held where that is asked for, by one finger. */
+/** Acts at pointer-down: not while its label is new, held where that is asked for, by one finger. */
 export class Target {
   deadUntil = 0;
   fingers = new Set();
 
-  /** @param {{carried: () => any, onAct: Function, holdMs?: Function, onHold?: Function}} press */
   constructor(pad, element, press) {
     Object.assign(this, { pad, element, press });
     const on = (types, act) => types.split(' ').forEach(type => element.addEventListener(type, act));
@@ -68,7 +73,7 @@ export class Target {
       if (!event.repeat) this.down(event.timeStamp, 'key');
     });
     on('keyup blur', () => this.up('key'));
-    on('contextmenu', event => event.preventDefault());
+    on('touchstart contextmenu', event => event.preventDefault()); // else lifting the finger clicks what has come under it
   }
 
   relabel(label, deadMs) {
@@ -79,8 +84,6 @@ export class Target {
     if (!deadMs || before === undefined) return;
     this.deadUntil = performance.now() + deadMs;
     style.setProperty('--dead', `${deadMs}ms`);
-    classList.remove('settling');
-    void element.offsetWidth; // begins the animation anew
     classList.add('settling');
     clearTimeout(this.settled);
     this.settled = setTimeout(() => classList.remove('settling'), deadMs);
@@ -130,9 +133,10 @@ export function settings({ session, look: now }) {
 export function foot(pad, withHere) {
   const what = h('span'), undo = h('button.undo', { act: 'undo' }, say('undo'), what);
   const press = new Target(pad, undo, { carried: () => pad.model.last, holdMs: () => UNDO_HOLD_MS, onAct: ({ id }, stamp) => pad.record(stamp, { fact: 'undone', target: id }) });
-  const call = button('call', '', event => pad.callHeadJudge(event.timeStamp), '.call');
+  const call = callButton(pad);
   return {
-    root: h('nav.bar', {}, undo, withHere && button('here', say('here'), () => pad.set({ panel: 'here' })), call),
+    root: h('nav.bar', {}, undo, withHere && button('here', say('here'), () => pad.set({ panel: 'here' })), call.root),
+    tick: call.tick,
     update() {
       const { last } = pad.model;
       put(what, last ? phrase(last, pad.model) : say('undo.nothing'));
@@ -140,11 +144,18 @@ export function foot(pad, withHere) {
       undo.disabled = !last;
       fit(undo, 18);
     },
+  };
+}
+
+function callButton(pad) {
+  const root = button('call', '', event => pad.callHeadJudge(event.timeStamp));
+  return {
+    root,
     tick() {
       const { callAt, frame, model: { lane, known } } = pad, called = frame?.calls.includes(lane);
       const waits = known.some(({ fact, sequence }) => fact.fact === 'head-judge-called' && !sequence);
-      put(call, callAt ? say('call.soon', { n: Math.ceil((callAt - performance.now()) / 1_000) }) : say(called ? 'call.called' : waits ? 'call.waits' : 'call'));
-      call.classList.toggle('called', called);
+      put(root, callAt ? say('call.soon', { n: Math.ceil((callAt - performance.now()) / 1_000) }) : say(called ? 'call.called' : waits ? 'call.waits' : 'call'));
+      root.classList.toggle('called', called);
     },
   };
 }
@@ -166,11 +177,12 @@ export function notice(pad, element) {
 
 export function status(pad) {
   const safe = h('span.safe', { role: 'status' }), link = h('span.link'), clock = h('span'), build = h('small');
-  const update = button('update', say('update'), () => pad.updates.apply(), '.wide'), root = h('footer', {}, update, safe, clock, link, build);
+  const update = button('update', say('update'), () => pad.updates.apply(), '.wide'), root = h('footer', {}, update, safe, clock, build, link), call = callButton(pad);
   return {
     root,
     update() {
       const { outbox: { waiting: n, storing }, updates, view, touches } = pad, id = updates.build ?? pad.session.serverBuild;
+      if (/checks|ready|countdown/.test(view)) root.prepend(call.root); else call.root.remove();
       put(safe, n ? say(storing ? 'status.waiting' : 'status.memory', { n }) : say('status.safe'));
       root.dataset.unsent = n;
       update.hidden = !updates.waiting || n > 0 || !/join|waiting|confirm|checks/.test(view);
@@ -178,6 +190,7 @@ export function status(pad) {
     },
     tick() {
       const quality = pad.clock.quality();
+      if (call.root.isConnected) call.tick();
       put(link, pad.offline ? say('status.offline') : '');
       put(clock, say(`status.${quality.word}`, quality));
       root.dataset.clock = quality.word;
