@@ -41,11 +41,12 @@ public sealed class HeatHubTests(SharedFloor shared) : FloorTest(shared)
     [Theory]
     [InlineData("nowhere")]
     [InlineData("")]
-    public async Task A_heat_that_nobody_called_has_no_frame_yet(string heat)
+    [InlineData(null)]
+    public async Task A_heat_that_nobody_called_has_no_frame_yet(string? heat)
     {
         await using var board = await HubViewer.Connect(Floor.Visitor());
 
-        Assert.Null(await board.Watch(heat));
+        Assert.Null(await board.Watch(heat!));
     }
 
     [Fact]

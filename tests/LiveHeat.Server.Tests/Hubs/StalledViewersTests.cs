@@ -26,7 +26,7 @@ public sealed class StalledViewersTests
             var since = TimeProvider.System.GetTimestamp();
             Assert.Equal(tap + 1, (await board.Frame(receipt.Sequence!.Value)).Lanes.Sum(lane => lane.NoReps));
             // A tenth of a second is the publisher's own pause; the rest is for a busy machine. A viewer that was waited for would take ten.
-            Assert.InRange(TimeProvider.System.GetElapsedTime(since), TimeSpan.Zero, TimeSpan.FromSeconds(3));
+            Assert.InRange(TimeProvider.System.GetElapsedTime(since), TimeSpan.Zero, TimeSpan.FromSeconds(5));
         }
 
         foreach (var socket in sockets)

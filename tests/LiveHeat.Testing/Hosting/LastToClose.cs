@@ -5,14 +5,19 @@ namespace LiveHeat.Testing.Hosting;
 /// <summary>Tells when the server has let go of its files: a service that is made before others is disposed after them.</summary>
 internal sealed class LastToClose
 {
-    private readonly ManualResetEventSlim closed = new(initialState: true);
+    private readonly TaskCompletionSource closed = new();
+    private bool opened;
 
     /// <summary>Whoever asks for that service makes this one's mark first.</summary>
     public void Outlive<T>(IServiceCollection services)
         where T : class
     {
         var own = services.Last(service => service.ServiceType == typeof(T)).ImplementationFactory!;
-        services.AddSingleton(_ => new Mark(closed));
+        services.AddSingleton(_ =>
+        {
+            opened = true;
+            return new Mark(closed);
+        });
         services.AddSingleton(provider =>
         {
             provider.GetRequiredService<Mark>();
@@ -23,22 +28,14 @@ internal sealed class LastToClose
     /// <summary>Returns when those services are disposed; at once when they were never asked for.</summary>
     public void Wait()
     {
-        if (!closed.Wait(Heard<bool>.Patience))
+        if (opened && !closed.Task.Wait(Heard<bool>.Patience))
         {
             throw new TimeoutException("The server did not let go of its files.");
         }
     }
 
-    private sealed class Mark : IDisposable
+    private sealed class Mark(TaskCompletionSource closed) : IDisposable
     {
-        private readonly ManualResetEventSlim closed;
-
-        public Mark(ManualResetEventSlim closed)
-        {
-            this.closed = closed;
-            closed.Reset();
-        }
-
-        public void Dispose() => closed.Set();
+        public void Dispose() => closed.TrySetResult();
     }
 }
