@@ -31,7 +31,7 @@ export function laneModel({ sheet, frame, lane, entries }) {
   };
 }
 
-/** Units that one tap stands for; 0 when only a set's end is tapped. */
+/** Units that one tap stands for; 0: only the end is tapped. */
 export function checkpoint({ kind, unit, increment }, { counting, checkpointEvery }) {
   if (counting !== 'reps' || kind !== 'set') return 0;
   return unit === 'reps' ? checkpointEvery || 1 : increment > 1 ? increment : 0;

@@ -83,7 +83,7 @@ class Pad {
     return this.recorder.record(stamp, ...facts);
   }
 
-  /** Recorded at once; a reason is a second tap that replaces it at the same moment. */
+  /** Recorded at once; a reason is a second tap that replaces it. */
   recordNoRep(stamp, fact) {
     const { faults } = this.model.step;
     this.record(stamp, fact);

@@ -21,7 +21,7 @@ export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   return () => { waiting.abort(); ask({ steal: true }); };
 }
 
-/** A build is what index.html names, known by its bytes, kept whole. */
+/** A build is what index.html names, kept whole, known by its bytes. */
 export class Updates {
   build = null;
   waiting = false;
@@ -96,7 +96,7 @@ export class Wake {
   }
 }
 
-/** The count-down by ear: three short beeps, one long at GO, by the synchronised clock. */
+/** The count-down by ear, by the synchronised clock. */
 export class Sound {
   context = null;
 

@@ -69,7 +69,7 @@ export class Session {
     this.onChange();
   }
 
-  /** One of each kind at a time; what fails is tried at the next connect. */
+  /** One of a kind at a time; what fails is tried at the next connect. */
   async alone(kind, work) {
     if (this.busy.has(kind)) return;
     this.busy.add(kind);

@@ -131,7 +131,7 @@ const ENGLISH = {
   'finish.agreed': '{name} agreed.',
   'finish.disputed': '{name} disputes it.',
   'finish.next': 'Next heat',
-  'finish.called': '{title} is called for your lane.',
+  'finish.called': '{title} is called.',
 
   'taken': '{name} now judges lane {lane}.',
   'taken.unknown': 'This phone lost lane {lane}.',
