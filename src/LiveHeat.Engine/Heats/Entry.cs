@@ -7,7 +7,11 @@ namespace LiveHeat.Engine.Heats;
 /// <param name="ReceivedAt">When the server had it; never decides anything but what arrived late.</param>
 /// <param name="Sender">The device or sign-in it came from.</param>
 /// <param name="Fact">What happened.</param>
-public sealed record Entry(long Sequence, Instant ReceivedAt, string Sender, HeatFact Fact);
+public sealed record Entry(long Sequence, Instant ReceivedAt, string Sender, HeatFact Fact)
+{
+    /// <summary>Its place on the ledger, also where a heat is folded in another order: a freeze names it.</summary>
+    public long Arrived { get; init; } = Sequence;
+}
 
 /// <summary>How a fact is kept that is not plain sailing. Told to the head judge, never a reason to drop it.</summary>
 [Flags]

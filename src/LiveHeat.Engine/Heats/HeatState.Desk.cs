@@ -31,13 +31,8 @@ public sealed partial record HeatState
         HeatFact.Reopened => this with { Told = Phase.Ended, Freeze = null, Signatures = [], Revision = Revision + 1 },
         HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
         HeatFact.Voided voided when VoidedIn(voided) is HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
-        HeatFact.NearTieDecided decided => this with { NearTieDecisions = [.. NearTieDecisions, decided] },
-        HeatFact.RerunOrdered rerun => this with { Reruns = [.. Reruns, rerun] },
-        HeatFact.Voided voided when NearTieDecisions.Any(decided => decided.Id == voided.Target) || Reruns.Any(rerun => rerun.Id == voided.Target) => this with
-        {
-            NearTieDecisions = NearTieDecisions.Where(decided => decided.Id != voided.Target).ToItems(),
-            Reruns = Reruns.Where(rerun => rerun.Id != voided.Target).ToItems(),
-        },
+        HeatFact.NearTieDecided decided => this with { Decided = [.. Decided, decided] },
+        HeatFact.RerunOrdered rerun => this with { Decided = [.. Decided, rerun] },
         HeatFact.About or HeatFact.LaneDesk or HeatFact.LanesOverridden or HeatFact.FactAdded => this,
         _ => throw new UnreachableException($"{fact.GetType().Name} (sequence {entry.Sequence}) has no fold."),
     };

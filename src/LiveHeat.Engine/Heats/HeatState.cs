@@ -69,10 +69,10 @@ public sealed partial record HeatState
     };
 
     /// <summary>Standing decisions on near ties, newest last.</summary>
-    public Items<HeatFact.NearTieDecided> NearTieDecisions { get; init; }
+    public Items<HeatFact.NearTieDecided> NearTieDecisions => Decisions<HeatFact.NearTieDecided>();
 
     /// <summary>Standing orders to do the work again.</summary>
-    public Items<HeatFact.RerunOrdered> Reruns { get; init; }
+    public Items<HeatFact.RerunOrdered> Reruns => Decisions<HeatFact.RerunOrdered>();
 
     /// <summary>What was decided of two lanes; null when nothing was.</summary>
     public HeatFact.NearTieDecided? DecisionOn(LaneNumber one, LaneNumber other) =>
@@ -126,6 +126,12 @@ public sealed partial record HeatState
     public (Phase, HeatClock, int, Items<Seat>, Items<LaneState>, Instant?) Standing() => (Told, Clock, Revision, Seats, Lanes, EndedAt);
 
     private HeatLog Log { get; init; } = HeatLog.Empty;
+
+    /// <summary>Decisions about several lanes, voided ones too.</summary>
+    private Items<HeatFact.Told> Decided { get; init; }
+
+    private Items<T> Decisions<T>()
+        where T : HeatFact.Told => Decided.Count == 0 ? [] : Decided.OfType<T>().Where(decision => !Log.Voided.Contains(decision.Id)).ToItems();
 
     private HeatState Refold(HeatFact fact)
     {

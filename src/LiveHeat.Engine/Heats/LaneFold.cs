@@ -56,7 +56,7 @@ public static class LaneFold
     private static bool InForce(Entry ruling, HeatBounds bounds) => ruling.Fact switch
     {
         HeatFact.LineUpChanged or HeatFact.VariantTaken or HeatFact.LaneWithdrawn => ruling.Sequence > bounds.Call,
-        HeatFact.SentBack or HeatFact.RepsOwed or HeatFact.LaneHeld or HeatFact.LaneResumed => ruling.Sequence > bounds.Start,
+        HeatFact.SentBack or HeatFact.RepsOwed or HeatFact.LaneHeld or HeatFact.LaneResumed or HeatFact.CapDecided => ruling.Sequence > bounds.Start,
         _ => true,
     };
 

@@ -13,7 +13,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly SortedDictionary<int, decimal> values = [];
     private readonly SortedDictionary<string, Split> timed = new(StringComparer.Ordinal);
-    private Split? nearCap;
+    private (int Step, Split FromCap)? nearCap;
     private readonly List<(int OpenThen, int Step, int Reps)> owed = [];
     private int highest;
     private int scored;
@@ -85,7 +85,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             ReachedMs = reachedMs,
             Worth = Math.Max(0, plan.WorthThrough(scored) + Partial(open, shown) - owing.Sum(debt => WorthOf(plan.Find(debt.Step), debt.Reps))),
             Finish = Finish(),
-            NearCap = nearCap,
+            NearCap = nearCap?.FromCap,
             Stopped = stopped,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
@@ -120,11 +120,11 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     }
 
     /// <summary>Remembers the scoring step nearest to the cap, on either side of it.</summary>
-    private void LookAtCap(PlacedTap placed)
+    private void LookAtCap(int step, PlacedTap placed)
     {
-        if (clock.FromCapMs(placed.At) is { } fromCapMs && (nearCap is not { } near || Math.Abs(fromCapMs) < Math.Abs(near.LaneMs)))
+        if (clock.FromCapMs(placed.At) is { } fromCapMs && (nearCap is not { } near || Math.Abs(fromCapMs) < Math.Abs(near.FromCap.LaneMs)))
         {
-            nearCap = new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id);
+            nearCap = (step, new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id));
         }
     }
 
@@ -175,7 +175,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
         if (done.TimeKnown)
         {
-            LookAtCap(placed);
+            LookAtCap(done.Step, placed);
         }
 
         highest = done.Step;
@@ -224,6 +224,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     {
         var before = Math.Max(0, Math.Min(step, plan.LastStep + 1) - 1);
         highest = Math.Min(highest, before);
+        timed.Clear();
+        nearCap = nearCap is { } near && near.Step > before ? null : nearCap;
         foreach (var undone in counts.Keys.Where(counted => counted > before).ToList())
         {
             counts.Remove(undone);

@@ -90,7 +90,7 @@ public sealed class TapStanding
     }
 
     private FactFlags Late(PlacedTap tap) =>
-        context.FrozenHead is { } head && tap.Entry.Sequence > head && tap.Entry.Fact is HeatFact.Floor ? FactFlags.Late : FactFlags.None;
+        context.FrozenHead is { } head && tap.Entry.Arrived > head && tap.Entry.Fact is HeatFact.Floor ? FactFlags.Late : FactFlags.None;
 
     private FactFlags StepFlags(PlacedTap tap)
     {

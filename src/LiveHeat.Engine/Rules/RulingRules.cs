@@ -72,7 +72,7 @@ internal static class RulingRules
             return new Verdict.Refused("no-such-fact", "This heat has no such fact.");
         }
 
-        var rulesOnClock = target.Fact is HeatFact.Desk and not (HeatFact.LaneDesk or HeatFact.FactAdded or HeatFact.About);
+        var rulesOnClock = target.Fact is HeatFact.Desk and not (HeatFact.LaneDesk or HeatFact.FactAdded or HeatFact.About or HeatFact.NearTieDecided or HeatFact.RerunOrdered);
         return command switch
         {
             HeatCommand.Void when rulesOnClock || target.Fact is HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady =>

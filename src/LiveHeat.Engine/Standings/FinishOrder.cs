@@ -11,13 +11,13 @@ public static class FinishOrder
         var ranked = lanes.OrderBy(lane => lane, Comparer<LaneState>.Create(compare)).ThenBy(lane => lane.Lane).ToList();
         for (var i = 1; i < ranked.Count; i++)
         {
-            // Only neighbours are ever too close to measure.
-            if (heat.DecisionOn(ranked[i - 1].Lane, ranked[i].Lane) is { Tie: false } decided && decided.Lanes[0] == ranked[i].Lane)
+            // Each moves up past whomever it was decided to have beaten.
+            for (var j = i; j > 0 && NearTies.DecisionOn(heat, ranked[j - 1], ranked[j]) is { Tie: false } decided && decided.Lanes[0] == ranked[j].Lane; j--)
             {
-                (ranked[i - 1], ranked[i]) = (ranked[i], ranked[i - 1]);
+                (ranked[j - 1], ranked[j]) = (ranked[j], ranked[j - 1]);
             }
         }
 
-        return (ranked, Ranking.Places(ranked, (ahead, behind) => heat.DecisionOn(ahead.Lane, behind.Lane)?.Tie ?? compare(ahead, behind) == 0));
+        return (ranked, Ranking.Places(ranked, (ahead, behind) => NearTies.DecisionOn(heat, ahead, behind)?.Tie ?? compare(ahead, behind) == 0));
     }
 }

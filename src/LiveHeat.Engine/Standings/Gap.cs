@@ -15,7 +15,8 @@ public static class Gap
 
         if (trailing.Finished && other.Finished)
         {
-            return LiveOrder.OfficialMs(heat, trailing) - LiveOrder.OfficialMs(heat, other);
+            // Not below nothing: people may have put the later of two close times first.
+            return LiveOrder.OfficialMs(heat, trailing) - LiveOrder.OfficialMs(heat, other) is { } apartMs ? Math.Max(0, apartMs) : null;
         }
 
         for (var step = trailing.DoneSteps; step >= 1; step--)

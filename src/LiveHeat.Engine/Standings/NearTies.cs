@@ -31,18 +31,36 @@ public static class NearTies
     {
         foreach (var group in heat.Lanes.Where(lane => lane.Finish is not null).GroupBy(lane => lane.Plan.Group))
         {
+            // All pairs: a bad clock two places away may be as close as a good one next to it.
             var finishers = group.OrderBy(lane => lane.MeasuredMs).ToList();
-            foreach (var (first, second) in finishers.Zip(finishers.Skip(1)))
+            for (var i = 0; i < finishers.Count; i++)
             {
-                var withinMs = Uncertain(first.Finish!.Value, handMs) + Uncertain(second.Finish!.Value, handMs);
-                var apartMs = second.MeasuredMs!.Value - first.MeasuredMs!.Value;
-                if (apartMs <= withinMs)
+                foreach (var second in finishers.Skip(i + 1))
                 {
-                    yield return new NearTie([first.Lane, second.Lane], apartMs, withinMs, heat.DecisionOn(first.Lane, second.Lane) is not null);
+                    var (apartMs, withinMs) = Between(finishers[i], second, handMs);
+                    if (apartMs <= withinMs)
+                    {
+                        yield return new NearTie([finishers[i].Lane, second.Lane], apartMs, withinMs, heat.DecisionOn(finishers[i].Lane, second.Lane) is not null);
+                    }
                 }
             }
         }
     }
+
+    /// <summary>What was decided of two lanes that are too close to measure; null when nothing was, or when their times have come apart since.</summary>
+    internal static HeatFact.NearTieDecided? DecisionOn(HeatState heat, LaneState one, LaneState other)
+    {
+        if (one.Finish is null || other.Finish is null || one.Plan.Group != other.Plan.Group || heat.DecisionOn(one.Lane, other.Lane) is not { } decided)
+        {
+            return null;
+        }
+
+        var (apartMs, withinMs) = Between(one, other, heat.Snapshot!.HandTimingMs);
+        return apartMs <= withinMs ? decided : null;
+    }
+
+    private static (long ApartMs, int WithinMs) Between(LaneState one, LaneState other, int handMs) =>
+        (Math.Abs(other.MeasuredMs!.Value - one.MeasuredMs!.Value), Uncertain(one.Finish!.Value, handMs) + Uncertain(other.Finish!.Value, handMs));
 
     private static IEnumerable<NearTie> AtCap(HeatState heat, int handMs)
     {

@@ -350,18 +350,4 @@ public class TapStandingTests
         lane 1 step 1 done at 0:40.000
         lane 1 step 1 done at 0:50.000 from seat w-1 time unknown
         """).Lanes[0].Flagged);
-
-    [Fact]
-    public void A_timekeepers_finish_is_kept_beside_the_judges()
-    {
-        var lane = HeatScript.Play("""
-            lane 1 seat k-1 taken as timekeeper at -0:30
-            start
-            lane 1 step 9 done at 5:00.2
-            lane 1 finish timed at 5:00.4 from seat k-1
-            """).Lanes[0];
-
-        Assert.Equal(300_200, lane.Finish!.Value.LaneMs);
-        Assert.Equal([300_400L], lane.TimedFinishes.Select(split => split.LaneMs));
-    }
 }

@@ -22,6 +22,7 @@ internal sealed class HeatWriter(HeatSnapshot heat)
         {
             Seat(lane, Duty.Primary);
             Desk(id => new HeatFact.SeatTaken { Id = id, Instant = now, By = new By($"in-w{lane}", "Witness", Role.Judge), Lane = lane, Seat = new($"w-{lane}"), Duty = Duty.Witness });
+            Desk(id => new HeatFact.SeatTaken { Id = id, Instant = now, By = new By($"in-k{lane}", "Timekeeper", Role.Judge), Lane = lane, Seat = new($"k-{lane}"), Duty = Duty.Timekeeper });
             Desk(id => new HeatFact.LaneReady { Id = id, Instant = now, By = Some.Judge(lane.Value), Lane = lane, Seat = new(primaries[lane.Value]) });
         }
 
@@ -48,7 +49,7 @@ internal sealed class HeatWriter(HeatSnapshot heat)
             case 53: Tap(beat, (id, at) => new HeatFact.TagFault { Id = id, Instant = at, Lane = lane, Step = 3 }); break;
             case 54: Tap(beat, (id, at) => new HeatFact.AthleteWorking { Id = id, Instant = at, Lane = lane, Step = beat.Step, Athlete = beat.Count }); break;
             case 55: Tap(beat, (id, at) => new HeatFact.RepsAtCap { Id = id, Instant = at, Lane = lane, Step = steps.GetValueOrDefault(beat.Lane) + 1, Count = beat.Count }); break;
-            case 56: Tap(beat, (id, at) => new HeatFact.FinishTimed { Id = id, Instant = at, Lane = lane }); break;
+            case 56: Tap(beat, (id, at) => new HeatFact.FinishTimed { Id = id, Instant = at, Lane = lane }, $"k-{lane}"); break;
             case 57: Tap(beat, (id, at) => new HeatFact.LaneStopped { Id = id, Instant = at, Lane = lane, Reason = StopReason.Medical }); break;
             case < 66 when PickFact(beat, fact => fact is HeatFact.Floor) is { } target: Tap(beat, (id, at) => new HeatFact.Undone { Id = id, Instant = at, Lane = lane, Target = target }); break;
             case < 67: Tap(beat, (id, at) => new HeatFact.HeadJudgeCalled { Id = id, Instant = at, Lane = lane }); break;
@@ -72,6 +73,8 @@ internal sealed class HeatWriter(HeatSnapshot heat)
             case < 86 when PickFact(beat, Voidable) is { } target: Desk(id => new HeatFact.Voided { Id = id, Instant = now, By = Some.HeadJudge, Target = target }); break;
             case < 89 when PickFact(beat, fact => fact is HeatFact.Floor) is { } target: Desk(id => new HeatFact.Admitted { Id = id, Instant = now, By = Some.HeadJudge, Target = target }); break;
             case < 91: Desk(id => new HeatFact.FactAdded { Id = id, Instant = now, By = Some.HeadJudge, Source = Source.Paper, Tap = new HeatFact.StepDone { Id = NextId("paper"), Instant = now + -(beat.GapMs / 2), Lane = lane, Step = NextStep(beat) } }); break;
+            case 91 when beat.Pick % 2 == 0: Desk(id => new HeatFact.NearTieDecided { Id = id, Instant = now, By = Some.HeadJudge, Lanes = [new(1), new(2)], Tie = beat.Pick % 4 == 0 }); break;
+            case 91 when beat.Pick % 3 == 0: Desk(id => new HeatFact.CapDecided { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, InTime = beat.Pick % 4 == 1, WithinMs = beat.Count * 10 }); break;
             case 91: Desk(id => new HeatFact.Warned { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
             case 92: Desk(id => new HeatFact.Penalised { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, AddMs = beat.Count * 1000, Reps = beat.Step }); break;
             case 93: Desk(id => new HeatFact.CallAnswered { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
@@ -84,9 +87,9 @@ internal sealed class HeatWriter(HeatSnapshot heat)
         }
     }
 
-    private void Tap(Beat beat, Func<FactId, Instant, HeatFact.Floor> make)
+    private void Tap(Beat beat, Func<FactId, Instant, HeatFact.Floor> make, string? by = null)
     {
-        var seat = (beat.Pick % 29, beat.Pick % 11) switch
+        var seat = by ?? (beat.Pick % 29, beat.Pick % 11) switch
         {
             (0, _) => "s-stranger",
             (_, 0) => $"w-{beat.Lane}",
@@ -100,7 +103,7 @@ internal sealed class HeatWriter(HeatSnapshot heat)
             Start = (beat.Pick % 31, beat.Pick % 37) switch { (0, _) => null, (_, 0) => "start-1", _ => $"start-{starts}" },
             Plan = 1 + (beat.Pick % 41 == 0 ? 1 : 0),
         };
-        var sender = seat[0] == 'w' ? $"in-w{beat.Lane}" : seat == "s-stranger" ? "in-stranger" : $"in-{seat}";
+        var sender = seat[0] is 'w' or 'k' ? $"in-{seat[0]}{beat.Lane}" : seat == "s-stranger" ? "in-stranger" : $"in-{seat}";
         facts.Add(new Arrival(tap, sender, beat.Pick % 43 == 0 ? at + -5000 : at + 150));
     }
 
