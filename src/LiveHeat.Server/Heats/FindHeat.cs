@@ -21,11 +21,7 @@ internal sealed class FindHeat(HeatSessions sessions, SetupReader setup)
     public async Task<HeatSession?> Current()
     {
         // Right after a start some heats may be in memory and the newest not yet.
-        if (!sessions.AllRead)
-        {
-            await sessions.Called();
-        }
-
+        await sessions.Called();
         return sessions.Current();
     }
 

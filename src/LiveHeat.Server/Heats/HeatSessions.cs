@@ -9,15 +9,13 @@ namespace LiveHeat.Server.Heats;
 public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
 {
     private readonly ConcurrentDictionary<HeatId, Lazy<Task<HeatSession>>> sessions = new();
+    private volatile bool allRead;
 
     /// <summary>Raised for every change of any heat, on its writer's turn: do little.</summary>
     public event Action<HeatSession>? Changed;
 
     /// <summary>The ledger's id.</summary>
     public string Epoch => ledger.Epoch;
-
-    /// <summary>Whether every heat of the ledger has been read into memory since the start.</summary>
-    public bool AllRead { get; private set; }
 
     /// <summary>The heat's session; an empty one for a heat without facts.</summary>
     public async Task<HeatSession> Of(HeatId heat)
@@ -38,12 +36,17 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
     /// <summary>Heats that have facts, opened.</summary>
     public async Task<IReadOnlyList<HeatSession>> Called()
     {
-        foreach (var (heat, _) in await ledger.Heads())
+        // Once: this process alone writes the ledger, so every later heat begins in memory. A crowd of screens asks for the list at the same moment.
+        if (!allRead)
         {
-            await Of(heat);
+            foreach (var (heat, _) in await ledger.Heads())
+            {
+                await Of(heat);
+            }
+
+            allRead = true;
         }
 
-        AllRead = true;
         return [.. Open().Where(session => session.State.Snapshot is not null)];
     }
 

@@ -32,15 +32,19 @@ internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, 
                 return Unreadable(id, "This tap is empty.");
             }
 
-            return new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", "");
+            return tap.UncertaintyMs < 0
+                ? Unreadable(id, Sentence("its field uncertaintyMs is not as it should be"))
+                : new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", "");
         }
         catch (Exception wrong) when (wrong is JsonException or NotSupportedException or ArgumentException)
         {
-            return Unreadable(id, $"This tap cannot be read: {Place(wrong)}. Show it to the head judge; it is kept on the phone.");
+            return Unreadable(id, Sentence(Place(wrong)));
         }
     }
 
     private static OfferedTap Unreadable(string id, string why) => new(id, null, "", "", "unreadable", why);
+
+    private static string Sentence(string why) => $"This tap cannot be read: {why}. Show it to the head judge; it is kept on the phone.";
 
     private static string IdOf(JsonElement sent)
     {

@@ -29,4 +29,19 @@ public sealed class FindHeatTests : IDisposable
 
         Assert.Equal(new HeatId("h2"), (await new FindHeat(sessions, new SetupReader(registry)).Current())!.Heat);
     }
+
+    [Fact]
+    public async Task Once_all_heats_are_in_memory_the_disk_is_not_asked_for_them_again()
+    {
+        await using var bench = await SessionBench.Running();
+        using var sessions = new HeatSessions(bench.Ledger, new Timebase(bench.Time));
+        await sessions.Called();
+        await bench.Ledger.DisposeAsync();
+        foreach (var file in bench.Folder.GetFiles())
+        {
+            file.Delete();
+        }
+
+        Assert.Equal([Some.Heat], (await sessions.Called()).Select(session => session.Heat));
+    }
 }

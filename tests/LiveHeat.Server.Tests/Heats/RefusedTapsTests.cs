@@ -77,6 +77,7 @@ public sealed class RefusedTapsTests(SharedFloor shared) : FloorTest(shared)
     [InlineData("""{"fact":"step-done","id":"ID","lane":1,"step":1,"instant":NOW,"timeKnown":"yes"}""")]
     [InlineData("""{"fact":"step-done","id":"ID","lane":1,"step":1,"instant":NOW,"phone":{"monoMs":1e999,"wallMs":1,"offsetMs":1}}""")]
     [InlineData("""{"fact":"step-done","id":"ID","lane":1,"lane":1,"step":1,"instant":NOW}""")]
+    [InlineData("""{"fact":"step-done","id":"ID","lane":1,"step":1,"instant":NOW,"uncertaintyMs":-1}""")]
     [InlineData("""{"fact":"value-entered","id":"ID","lane":1,"step":1,"instant":NOW,"value":"12"}""")]
     [InlineData("""{"fact":"value-entered","id":"ID","lane":1,"step":1,"instant":NOW,"value":1e400}""")]
     [InlineData("""{"fact":"value-entered","id":"ID","lane":1,"step":1,"instant":NOW,"value":79228162514264337593543950335}""")]

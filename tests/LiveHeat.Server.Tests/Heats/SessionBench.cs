@@ -31,6 +31,8 @@ internal sealed class SessionBench : IAsyncDisposable
 
     public HeatLedger Ledger { get; private set; } = null!;
 
+    public DirectoryInfo Folder => folder;
+
     public Instant Now => new(Time.GetUtcNow().ToUnixTimeMilliseconds());
 
     /// <summary>A ledger with a heat that runs since this moment, a judge in the seat of every lane.</summary>
