@@ -27,7 +27,7 @@ public static class LaneMarks
     public static IEnumerable<LaneMark> Of(LaneView lane, Frame frame)
     {
         var state = lane.State;
-        if (frame.Calls.Contains(lane.Lane))
+        if (IsCalling(lane, frame))
         {
             yield return new(MarkKind.Loud, HeatDeskWords.Calls);
         }
@@ -72,6 +72,9 @@ public static class LaneMarks
             yield return new(MarkKind.Trouble, LaneMarkWords.NoJudge);
         }
     }
+
+    /// <summary>The lane's judge waits for the head judge; nobody waits any more once the result is signed.</summary>
+    public static bool IsCalling(LaneView lane, Frame frame) => frame.Phase != Phase.Certified && frame.Calls.Contains(lane.Lane);
 
     /// <summary>Lanes by trouble, then by number: who calls, then who has something to be put right, then the others.</summary>
     public static IReadOnlyList<LaneView> TroubleFirst(IEnumerable<LaneView> lanes, Frame frame) =>

@@ -29,6 +29,10 @@ public sealed partial class AddRuling : ComponentBase
     [Parameter, EditorRequired]
     public required AskHeat Ask { get; set; }
 
+    /// <summary>The server's instant: what has not happened is not added.</summary>
+    [Parameter, EditorRequired]
+    public required Func<Instant> Now { get; set; }
+
     /// <summary>Makes the id of the added fact itself.</summary>
     [Parameter, EditorRequired]
     public required Func<FactId> NewId { get; set; }
@@ -39,7 +43,7 @@ public sealed partial class AddRuling : ComponentBase
     {
         var steps = AddedFact.StepsFor(kind, Lane);
         var form = new AddedFact(kind, source, steps.Count > 0 ? Chosen(steps) : 0, number, at, timeless && AddedFact.MayBeTimeless(kind));
-        (var tap, wrong) = form.Make(Lane, Clock, NewId());
+        (var tap, wrong) = form.Make(Lane, Clock, Now(), NewId());
         return tap is not null && await Ask(
             id => new HeatCommand.Add { Id = id, Source = source, Tap = tap, Reason = reason }, $"{RulingWords.AddFact}, {CommonWords.Lane(Lane.Lane)}") is null;
     }

@@ -65,11 +65,16 @@ public sealed record AddedFact(AddedKind Kind, Source Source, int Step, string N
     public static bool MayBeTimeless(AddedKind kind) => kind is AddedKind.Done or AddedKind.Value;
 
     /// <summary>The fact, or what is wrong with the form.</summary>
-    public (HeatFact.Floor? Tap, string? Wrong) Make(LaneView lane, HeatClock clock, FactId id)
+    public (HeatFact.Floor? Tap, string? Wrong) Make(LaneView lane, HeatClock clock, Instant now, FactId id)
     {
         if (TimeWords.Parse(At) is not { } heatMs || clock.InstantOf(heatMs) is not { } instant)
         {
             return (null, RulingWords.BadTime);
+        }
+
+        if (instant > now)
+        {
+            return (null, RulingWords.NotYet);
         }
 
         if (NeedsNumber(Kind) && !decimal.TryParse(Number.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))

@@ -79,6 +79,9 @@ public sealed class WorkoutDraft
         return draft;
     }
 
+    /// <summary>Every number and time could be read when the workout was made last.</summary>
+    public bool AllRead => unread.Count == 0;
+
     /// <summary>A movement with an id of its own.</summary>
     public MovementDraft AddMovement()
     {

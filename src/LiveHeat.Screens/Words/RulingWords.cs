@@ -7,6 +7,7 @@ namespace LiveHeat.Screens.Words;
 public static class RulingWords
 {
     public const string Title = "Rulings";
+    public const string Certified = "The result is certified. To rule on it, the desk reopens the heat with a reason.";
     public const string AnswerCall = "I am at the lane";
     public const string Calls = "calls the head judge";
     public const string HeldTaps = "Held taps";
@@ -48,6 +49,8 @@ public static class RulingWords
     public const string AddHelp = "Something that no phone recorded. It counts as the lane judge's own.";
     public const string FoundOn = "Found on";
     public const string WhatHappened = "What happened";
+    public const string WhichStep = "Which step";
+    public const string NotYet = "The clock has not come to that time yet.";
     public const string AtTime = "Heat time (m:ss.t)";
     public const string TimeNotKnown = "Done by then, exact time unknown";
     public const string CountSoFar = "Count in the set";

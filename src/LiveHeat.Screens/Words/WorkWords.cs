@@ -39,7 +39,7 @@ public static class WorkWords
     public static string Ended(LaneView lane) => lane.State.Status switch
     {
         LaneStatus.Finished => "all done",
-        LaneStatus.Capped => "stopped by the time cap",
+        LaneStatus.Capped => "not through in time",
         LaneStatus.Stopped => "has stopped",
         LaneStatus.Withdrawn => "did not start",
         _ => "",
@@ -82,7 +82,7 @@ public static class WorkWords
     public static string Place(LaneView lane) => HasShown(lane) ? CommonWords.Place(lane.State.Place, lane.State.Tied) : "";
 
     /// <summary>Whether the place means something yet.</summary>
-    public static bool HasShown(LaneView lane) => lane.State is { Worth: > 0 } or { Open: > 1 } or { Place: > 1 } or { Tied: false };
+    public static bool HasShown(LaneView lane) => lane.State is { Worth: > 0 } or { Open: > 1 } or { Place: > 1 };
 
     /// <summary>What a finisher or a capped team has to show: a time, or reps.</summary>
     public static string Score(LaneView lane) => lane.State switch
