@@ -17,14 +17,15 @@ public sealed class Chromium : IAsyncLifetime
     private IPlaywright? playwright;
     private IBrowser? browser;
 
-    public async Task<IPage> NewPage(BrowserNewContextOptions? options = null)
-    {
-        var context = await browser!.NewContextAsync(options);
-        return await context.NewPageAsync();
-    }
+    /// <summary>A browser of somebody else: other cookies, other storage.</summary>
+    public Task<IBrowserContext> NewContext(BrowserNewContextOptions? options = null) => browser!.NewContextAsync(options);
+
+    public async Task<IPage> NewPage(BrowserNewContextOptions? options = null) => await (await NewContext(options)).NewPageAsync();
 
     public async Task InitializeAsync()
     {
+        // A slow machine starts a WebAssembly page slowly; what is not there after so long is not coming.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {

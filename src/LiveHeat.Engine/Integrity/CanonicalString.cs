@@ -10,9 +10,6 @@ internal static class CanonicalString
     /// <summary>Half of a surrogate pair is no character, so no two programs need agree on its bytes.</summary>
     internal const string HalfAPair = "A text holds half of a surrogate pair.";
 
-    private static readonly SearchValues<char> Escaped = SearchValues.Create(
-        "\"\\\0\u0001\u0002\u0003\u0004\u0005\u0006\u0007\b\t\n\u000b\f\r\u000e\u000f\u0010\u0011\u0012\u0013\u0014\u0015\u0016\u0017\u0018\u0019\u001a\u001b\u001c\u001d\u001e\u001f");
-
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     internal static void Write(ArrayBufferWriter<byte> output, ReadOnlySpan<char> text)
@@ -20,31 +17,56 @@ internal static class CanonicalString
         output.Write("\""u8);
         while (!text.IsEmpty)
         {
-            var plain = text.IndexOfAny(Escaped);
-            if (plain < 0)
+            var plain = WritePlain(output, text);
+            text = text[plain..];
+            if (text.IsEmpty)
             {
-                WritePlain(output, text);
                 break;
             }
 
-            WritePlain(output, text[..plain]);
-            WriteEscaped(output, text[plain]);
-            text = text[(plain + 1)..];
+            if (text[0] < 0x80)
+            {
+                WriteEscaped(output, text[0]);
+                text = text[1..];
+            }
+            else
+            {
+                text = text[WriteBeyondAscii(output, text)..];
+            }
         }
 
         output.Write("\""u8);
     }
 
-    private static void WritePlain(ArrayBufferWriter<byte> output, ReadOnlySpan<char> text)
+    /// <summary>Writes as much from the start as stands for itself, one byte a character; tells how much that was.</summary>
+    private static int WritePlain(ArrayBufferWriter<byte> output, ReadOnlySpan<char> text)
     {
+        var bytes = output.GetSpan(text.Length);
+        var count = 0;
+        while (count < text.Length && text[count] is >= ' ' and < (char)0x80 and not ('"' or '\\'))
+        {
+            bytes[count] = (byte)text[count];
+            count++;
+        }
+
+        output.Advance(count);
+        return count;
+    }
+
+    private static int WriteBeyondAscii(ArrayBufferWriter<byte> output, ReadOnlySpan<char> text)
+    {
+        var end = text.IndexOfAnyInRange('\0', (char)0x7f);
+        var run = end < 0 ? text : text[..end];
         try
         {
-            Strict.GetBytes(text, output);
+            Strict.GetBytes(run, output);
         }
         catch (EncoderFallbackException e)
         {
             throw new JsonException(HalfAPair, e);
         }
+
+        return run.Length;
     }
 
     private static void WriteEscaped(ArrayBufferWriter<byte> output, char character)

@@ -15,6 +15,10 @@ public static class HashChain
     /// <summary>What stands in the place of a previous hash in a heat's first line: 64 zeros.</summary>
     public const string Start = "0000000000000000000000000000000000000000000000000000000000000000";
 
+    // One buffer a thread, written anew for every line.
+    [ThreadStatic]
+    private static ArrayBufferWriter<byte>? scratch;
+
     /// <summary>The hash of an entry that follows the line with <paramref name="previousHash"/>: 64 hex digits, lower case.</summary>
     public static string Next(string previousHash, ChainEntry entry)
     {
@@ -53,7 +57,8 @@ public static class HashChain
     /// </remarks>
     private static ArrayBufferWriter<byte> Canonical(string previousHash, ChainEntry entry)
     {
-        var output = new ArrayBufferWriter<byte>(512 + entry.Body.Length);
+        var output = scratch ??= new ArrayBufferWriter<byte>(4096);
+        output.ResetWrittenCount();
         output.Write("{\"body\":"u8);
         CanonicalString.Write(output, entry.Body);
         output.Write(",\"bodyHash\":"u8);

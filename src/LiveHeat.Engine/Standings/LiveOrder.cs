@@ -32,7 +32,8 @@ public static class LiveOrder
                 placings[ranked[i].Lane] = new Placing(
                     ranked[i].Lane, group.Key, places[i], tied,
                     Gap.BehindMs(heat, ranked[i], ranked[0]), ahead is null ? null : Gap.BehindMs(heat, ranked[i], ahead),
-                    Math.Max(0, Worth(ranked[0]) - Worth(ranked[i])));
+                    // Who shares the lead is behind nobody: finished teams tie by time, whatever reps they still owe.
+                    ahead is null ? 0 : Math.Max(0, Worth(ranked[0]) - Worth(ranked[i])));
             }
 
             foreach (var lane in group.Where(lane => lane.Withdrawn))

@@ -72,10 +72,12 @@ public static class PlanCompiler
         return new Step(
             number, set.Reading ? StepKind.Value : StepKind.Set, work.Round, leg, work.Athlete, 0, movement.Name, set.Quantity, movement.Unit,
             set.Worth ?? set.Quantity, set.Increment,
-            Math.Max(1, (int)(set.Quantity * movement.SecondsPerUnit * 1000)),
-            (int)(set.Quantity * movement.FastestSecondsPerUnit * 1000),
+            Math.Max(1, Ms(set.Quantity * movement.SecondsPerUnit)), Ms(set.Quantity * movement.FastestSecondsPerUnit),
             Label(set, movement), movement.Faults);
     }
+
+    /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
+    private static int Ms(double seconds) => (int)Math.Min(int.MaxValue, Math.Round(seconds * 1000));
 
     private static Step Tag(int number, int leg, Work from, Work to, LineUp lineUp) => new(
         number, StepKind.Tag, from.Round, leg, from.Athlete, to.Athlete, "", 0, Unit.Reps, 0, 1, TagExpectedMs, TagEarliestMs,

@@ -15,7 +15,7 @@ public static class WorkoutCheck
         Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
-                : workout.Prescriptions.SelectMany((prescription, i) => Prescription(workout, prescription, Path("prescriptions", i))));
+                : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
 
     private static IEnumerable<FieldError> Name(Workout workout)
     {
@@ -82,6 +82,15 @@ public static class WorkoutCheck
         }
     }
 
+    private static IEnumerable<FieldError> Repeated(Workout workout, int index)
+    {
+        var prescription = workout.Prescriptions[index];
+        if (workout.Prescriptions.Take(index).Any(before => before.Division == prescription.Division))
+        {
+            yield return new($"{Path("prescriptions", index)}.division", $"{prescription.DivisionName} has two prescriptions. Keep the one that counts.");
+        }
+    }
+
     private static IEnumerable<FieldError> Prescription(Workout workout, Prescription prescription, string at)
     {
         var who = prescription.DivisionName;
@@ -105,8 +114,9 @@ public static class WorkoutCheck
             yield return new($"{at}.round", $"{who}: there are rounds but no movement in them. Add one, or set the rounds to 0.");
         }
 
-        var sets = prescription.Before.Count + prescription.After.Count + (Math.Max(0, prescription.Rounds) * prescription.Round.Count);
-        if (sets == 0)
+        var rounds = Math.Clamp(prescription.Rounds, 0, MostRounds);
+        var sets = prescription.Before.Count + prescription.After.Count + (rounds * prescription.Round.Count);
+        if (sets == 0 && prescription.Rounds == 0)
         {
             yield return new($"{at}.rounds", $"{who}: there is nothing to do. Add rounds, or work before or after them.");
         }
@@ -140,9 +150,9 @@ public static class WorkoutCheck
                 yield return new($"{Path(at, i)}.quantity", $"{who}: {set.Quantity} {name} cannot be. Give at least 1.");
             }
 
-            if (set.Worth is < 0)
+            if (set.Worth is < 0 or > LargestQuantity)
             {
-                yield return new($"{Path(at, i)}.worth", $"{who}: {name} cannot be worth less than nothing.");
+                yield return new($"{Path(at, i)}.worth", $"{who}: {name} cannot be worth {set.Worth}. Give 0 to {LargestQuantity}.");
             }
 
             if (set.Increment < 1 || set.Increment > Math.Max(1, set.Quantity))
@@ -168,9 +178,9 @@ public static class LineUpCheck
                 : $"{lineUp.Name} has {lineUp.Athletes.Count} athletes. A team has at most {LineUp.MostAthletes}.");
         }
 
-        foreach (var (name, i) in lineUp.Athletes.Select((name, i) => (name, i)).Where(pair => string.IsNullOrWhiteSpace(pair.name)))
+        foreach (var i in Enumerable.Range(0, lineUp.Athletes.Count).Where(i => string.IsNullOrWhiteSpace(lineUp.Athletes[i])))
         {
-            yield return new($"athletes[{i}]", $"{lineUp.Name}: athlete {i + 1} has no name{name}.");
+            yield return new($"athletes[{i}]", $"{lineUp.Name}: athlete {i + 1} has no name.");
         }
 
         if (workout.Prescriptions.All(prescription => prescription.Division != lineUp.Division))

@@ -44,7 +44,7 @@ public sealed class HeatLedger : IAsyncDisposable
     /// <exception cref="LineNotKept">One of these lines cannot be stored; nothing of them is in.</exception>
     public Task<Append> TryAppend(HeatId heat, long after, IReadOnlyList<NewLine> news, CancellationToken cancellation)
     {
-        if (news.DistinctBy(line => line.Id).Count() != news.Count)
+        if (news.Count > 1 && news.DistinctBy(line => line.Id).Count() != news.Count)
         {
             throw new ArgumentException("The same fact stands twice in one append.", nameof(news));
         }

@@ -56,27 +56,32 @@ internal sealed class LedgerStore : IDisposable
             return new Append.Behind(head.Sequence);
         }
 
-        var lines = new List<LedgerLine>(news.Count);
-        commands.Savepoint();
+        // A single insert that fails undoes itself; only several need a savepoint to go back to.
+        var savepoint = news.Count > 1;
+        if (savepoint)
+        {
+            commands.Savepoint();
+        }
+
         try
         {
-            foreach (var line in news)
+            var lines = Insert(head, heat, news);
+            if (savepoint)
             {
-                lines.Add(LedgerLine.After(head, heat, line));
-                commands.Insert(lines[^1]);
-                head = new(lines[^1].Sequence, lines[^1].Hash);
+                commands.Release();
             }
 
-            commands.Release();
+            return new Append.Done(lines);
         }
         catch (Exception e) when (ConcernsOneLine(e))
         {
-            commands.RollBackToSavepoint();
+            if (savepoint)
+            {
+                commands.RollBackToSavepoint();
+            }
+
             return WhatStandsInTheWay(heat, after, news) ?? throw new LineNotKept(e);
         }
-
-        pending[heat] = head;
-        return new Append.Done(lines);
     }
 
     public void Dispose()
@@ -88,6 +93,20 @@ internal sealed class LedgerStore : IDisposable
     /// <summary>Everything else means that the file itself could not be written.</summary>
     private static bool ConcernsOneLine(Exception e) =>
         e is not SqliteException sqlite || sqlite.SqliteErrorCode is SqliteConstraint or SqliteTooBig or SqliteMismatch;
+
+    private LedgerLine[] Insert(LedgerHead head, HeatId heat, IReadOnlyList<NewLine> news)
+    {
+        var lines = new LedgerLine[news.Count];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            lines[i] = LedgerLine.After(head, heat, news[i]);
+            commands.Insert(lines[i]);
+            head = new(lines[i].Sequence, lines[i].Hash);
+        }
+
+        pending[heat] = head;
+        return lines;
+    }
 
     private Append? WhatStandsInTheWay(HeatId heat, long after, IReadOnlyList<NewLine> news)
     {

@@ -30,6 +30,8 @@ public sealed class HeatRegistry : IAsyncDisposable
     /// <summary>Small choices by name: the heat pinned to the board and the like.</summary>
     public Settings Settings { get; }
 
+    internal RegistryFile File => file;
+
     /// <summary>Opens the registry in a file, which it makes when there is none.</summary>
     /// <exception cref="Sqlite.FileInUse">Another process has it open.</exception>
     /// <exception cref="Sqlite.NotDurable">The file system cannot keep what is committed.</exception>

@@ -1,5 +1,6 @@
 using LiveHeat.Engine.Timing;
 using LiveHeat.Ledger.Sqlite;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace LiveHeat.Ledger.Registry;
@@ -79,7 +80,8 @@ internal sealed class RegistryFile : IAsyncDisposable
 
     private T InTransaction<T>(Func<RegistryContext, T> work)
     {
-        var context = writing ??= Connect();
+        writing ??= Reconnect();
+        var context = writing;
         try
         {
             using var transaction = context.Database.BeginTransaction();
@@ -89,12 +91,29 @@ internal sealed class RegistryFile : IAsyncDisposable
             context.ChangeTracker.Clear();
             return answer;
         }
-        catch
+        catch (Exception e)
         {
             // The next write starts from a connection that remembers nothing of this one.
             writing = null;
             context.Dispose();
+            if (e is SqliteException or DbUpdateException)
+            {
+                throw new RegistryUnavailable(e);
+            }
+
             throw;
+        }
+    }
+
+    private RegistryContext Reconnect()
+    {
+        try
+        {
+            return Connect();
+        }
+        catch (SqliteException e)
+        {
+            throw new RegistryUnavailable(e);
         }
     }
 
@@ -112,5 +131,14 @@ internal sealed class RegistryFile : IAsyncDisposable
             context.Dispose();
             throw;
         }
+    }
+}
+
+/// <summary>The disk did not take a change of the registry, and nothing of it is in.</summary>
+public sealed class RegistryUnavailable : IOException
+{
+    internal RegistryUnavailable(Exception cause)
+        : base($"The setup cannot be written ({(cause.InnerException ?? cause).Message}). Nothing was changed. Free space on the disk, or make it writable, and try again.", cause)
+    {
     }
 }

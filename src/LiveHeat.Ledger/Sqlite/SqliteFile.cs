@@ -37,6 +37,9 @@ internal static class SqliteFile
         Ask(connection, "PRAGMA journal_mode = WAL");
         Ask(connection, "PRAGMA synchronous = FULL");
         Ask(connection, "PRAGMA fullfsync = 1");   // macOS: past the disk's own cache; nothing elsewhere
+
+        // What a savepoint may have to put back is kept in memory, not in a temporary file: of a batch of taps a few hundred kB.
+        Ask(connection, "PRAGMA temp_store = MEMORY");
         CheckDurable(connection);
     }
 

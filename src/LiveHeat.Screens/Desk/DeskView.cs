@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Access;
 using LiveHeat.Screens.Commands;
@@ -26,6 +27,9 @@ public sealed class DeskView(HeatStore heat, FactStore facts, ResultStore result
         [.. from phone in heat.Phones
             where phone.Status is { Unsent: > 0 } told && (told.Heat is null || told.Heat == frame.Heat.Value)
             select Words.HeatDeskWords.Missing(phone.Lane, phone.Status!.Unsent)];
+
+    /// <summary>Heats that are not called yet, by number.</summary>
+    public IReadOnlyList<ProgramHeat> Planned => [.. (program.List?.Heats ?? []).Where(one => one.Phase == Phase.Planned).OrderBy(one => one.Number)];
 
     /// <summary>Begins to draw at every change of anything here; a heat's facts and result are read from now on.</summary>
     public void Open(Action draw)

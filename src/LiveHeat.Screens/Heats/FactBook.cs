@@ -51,7 +51,7 @@ public sealed class FactBook
     public IReadOnlyList<FactLine> Lines { get; }
 
     /// <summary>Facts about a lane and the rulings on them, newest first.</summary>
-    public IEnumerable<FactLine> Of(LaneNumber lane) => Lines.Where(line => LaneOf(line.Fact) == lane).OrderByDescending(line => line.Sequence);
+    public IEnumerable<FactLine> Of(LaneNumber lane) => Lines.Where(line => LaneOf(line.Fact) == lane || LanesOf(line.Fact).Contains(lane)).OrderByDescending(line => line.Sequence);
 
     /// <summary>Held taps that nobody has admitted, voided or undone; of one lane, or of all.</summary>
     public IEnumerable<FactLine> Held(LaneNumber? lane = null) => Lines.Where(line =>
@@ -118,9 +118,18 @@ public sealed class FactBook
         return new HeatClock(new Start(start.Id, start.GoAt, start.UncertaintyMs, start.Observed), halts.ToItems());
     }
 
+    /// <summary>The lanes of a fact that is about several.</summary>
+    private static Items<LaneNumber> LanesOf(HeatFact fact) => fact switch
+    {
+        HeatFact.NearTieDecided decided => decided.Lanes,
+        HeatFact.RerunOrdered rerun => rerun.Lanes,
+        HeatFact.LanesOverridden over => over.Lanes,
+        _ => [],
+    };
+
     private static bool WantsReason(HeatFact fact) => fact is HeatFact.LaneDesk
         and not (HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady or HeatFact.LaneResumed or HeatFact.CallAnswered)
-        or HeatFact.FactAdded or HeatFact.Voided or HeatFact.Admitted or HeatFact.LanesOverridden or HeatFact.StartRecalled or HeatFact.HeatHalted;
+        or HeatFact.FactAdded or HeatFact.Voided or HeatFact.Admitted or HeatFact.NearTieDecided or HeatFact.LanesOverridden or HeatFact.StartRecalled or HeatFact.HeatHalted;
 
     private static string? Own(HeatFact fact) => fact switch
     {

@@ -37,6 +37,11 @@ public static class LaneMarks
             yield return new(MarkKind.Trouble, HeatDeskWords.TapsHeld);
         }
 
+        if (IsTooClose(lane, frame))
+        {
+            yield return new(MarkKind.Trouble, LaneMarkWords.TooClose);
+        }
+
         if (state.ReadBack is { Agreed: false } read)
         {
             yield return new(MarkKind.Trouble, LaneMarkWords.Disputed(read.Name));
@@ -75,6 +80,9 @@ public static class LaneMarks
 
     /// <summary>The lane's judge waits for the head judge; nobody waits any more once the result is signed.</summary>
     public static bool IsCalling(LaneView lane, Frame frame) => frame.Phase != Phase.Certified && frame.Calls.Contains(lane.Lane);
+
+    /// <summary>Another finish, or the cap, is nearer than can be measured, and nobody has decided yet.</summary>
+    public static bool IsTooClose(LaneView lane, Frame frame) => frame.NearTies.Any(tie => !tie.Decided && tie.Lanes.Contains(lane.Lane));
 
     /// <summary>Lanes by trouble, then by number: who calls, then who has something to be put right, then the others.</summary>
     public static IReadOnlyList<LaneView> TroubleFirst(IEnumerable<LaneView> lanes, Frame frame) =>

@@ -26,6 +26,9 @@ public sealed class HeatDraft
     /// <summary>As the browser's own field has it; empty when nobody planned it.</summary>
     public string PlannedAt { get; set; } = "";
 
+    /// <summary>The heat that this one repeats; empty when it repeats none.</summary>
+    public string RerunOf { get; set; } = "";
+
     /// <summary>Team ids by lane, from lane 1; empty for an empty lane.</summary>
     public List<string> Lanes { get; } = [];
 
@@ -41,7 +44,7 @@ public sealed class HeatDraft
             }
             : new HeatDraft
             {
-                Id = heat.Id, Number = heat.Number.ToString(CultureInfo.InvariantCulture), Title = heat.Title, Workout = heat.Workout,
+                Id = heat.Id, RerunOf = heat.RerunOf?.Value ?? "", Number = heat.Number.ToString(CultureInfo.InvariantCulture), Title = heat.Title, Workout = heat.Workout,
                 PlannedAt = heat.PlannedAt is { } at ? DateTimeOffset.FromUnixTimeMilliseconds(at.UnixMs).ToLocalTime().ToString(LocalTime, CultureInfo.InvariantCulture) : "",
             };
         // A new heat has as many lanes as the one before it.
@@ -101,7 +104,7 @@ public sealed class HeatDraft
         }
 
         var id = Id.Length > 0 ? Id : SetupId.For(Title, all.Heats.Select(heat => heat.Id), "heat");
-        return errors.Count > 0 ? (null, new FormErrors(errors)) : (new HeatSetup(id, number, Title.Trim(), Workout, plannedAt, Taken()), FormErrors.None);
+        return errors.Count > 0 ? (null, new FormErrors(errors)) : (new HeatSetup(id, number, Title.Trim(), Workout, plannedAt, Taken(), RerunOf.Length > 0 ? new HeatId(RerunOf) : null), FormErrors.None);
     }
 
     /// <summary>The path of a lane's errors on the wire: only lanes with a team are sent.</summary>

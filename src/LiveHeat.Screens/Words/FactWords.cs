@@ -17,6 +17,8 @@ public static class FactWords
         HeatFact.LaneDesk desk => RulingWords.Of(desk, lane),
         HeatFact.FactAdded added => $"added from {Source(added.Source)}: {Floor(added.Tap, lane, book)}",
         HeatFact.LanesOverridden over => $"{CommonWords.Lanes(over.Lanes)} counted as ready",
+        HeatFact.NearTieDecided tie => $"{CommonWords.Lanes(tie.Lanes)} {(tie.Tie ? "decided as a tie" : $"decided: lane {tie.Lanes[0]} first")}",
+        HeatFact.RerunOrdered rerun => $"{CommonWords.Lanes(rerun.Lanes)} {(rerun.Lanes.Count == 1 ? "does" : "do")} the work again in another heat",
         HeatFact.HeatCalled => "heat called",
         HeatFact.CallReplaced => "call replaced",
         HeatFact.StartScheduled => "GO given",

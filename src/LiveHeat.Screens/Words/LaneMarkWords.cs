@@ -4,6 +4,7 @@ namespace LiveHeat.Screens.Words;
 public static class LaneMarkWords
 {
     public const string FinishUnknown = "finish time unknown";
+    public const string TooClose = "too close to call";
     public const string Held = "held";
     public const string NoJudge = "no judge's phone";
 

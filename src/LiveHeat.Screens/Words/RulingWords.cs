@@ -45,6 +45,9 @@ public static class RulingWords
     public const string Variant = "Other version";
     public const string VariantHelp = "The team goes on with another division's work. It then counts in that division's comparison.";
     public const string VariantOf = "Version of";
+    public const string Rerun = "Do it again";
+    public const string RerunHelp = "The team does the work again in another heat, set up for it. The result of that heat counts for this team, and both results say so.";
+    public const string RerunIn = "In heat";
     public const string AddFact = "Add from paper or video";
     public const string AddHelp = "Something that no phone recorded. It counts as the lane judge's own.";
     public const string FoundOn = "Found on";
@@ -79,6 +82,7 @@ public static class RulingWords
         HeatFact.TimeAdjusted adjusted => $"{Adjusted(adjusted.AdjustMs)}, time cap {(adjusted.MovesCap ? "moves" : "stays")}",
         HeatFact.LineUpChanged change => $"line-up from {Step(lane, change.FromStep)}: {string.Join(", ", change.Athletes)}",
         HeatFact.VariantTaken variant => $"from {Step(lane, variant.FromStep)} the work of {variant.Prescription}",
+        HeatFact.CapDecided decided => $"last step decided as {(decided.InTime ? "in time" : "after the cap")}",
         HeatFact.Warned => "warned",
         HeatFact.Penalised penalty => $"penalty: {Penalty(penalty.AddMs, penalty.Reps)}",
         HeatFact.CallAnswered => "head judge came",

@@ -21,6 +21,11 @@ public static class SetupWords
     public const string CompetitionHelp = "Every screen shows it.";
     public const string RoundingLabel = "Official times";
 
+    public const string TimekeepersLabel = "Several timekeepers";
+    public const string HandTiming = "A hand errs by (ms)";
+    public const string HandTimingHelp = "Closer than this, people decide.";
+    public const string HandTimingWrong = "Write whole milliseconds, from 0.";
+
     public const string Divisions = "Divisions";
     public const string DivisionsHelp = "Each has its own amount of the work, and its own places.";
     public const string NewDivision = "New division";
@@ -69,6 +74,9 @@ public static class SetupWords
         Rounding.UpHundredth => "up to 0.01 s",
         _ => "third decimal dropped",
     };
+
+    public static string TimekeepersOf(TimekeeperRule rule) => rule == TimekeeperRule.Athletics
+        ? "middle of three, longer of two" : "middle of three, average of two";
 
     public static string Deleted(string name) => $"{name} is deleted.";
 

@@ -10,9 +10,9 @@ public sealed class ScreensStartTests(Chromium chromium) : IClassFixture<Chromiu
     public void Dispose() => app.Dispose();
 
     [Theory]
-    [InlineData("screens/", "Screens")]
-    [InlineData("screens/some/mistyped/address", "There is no such page")]
-    public async Task The_screens_draw_a_page_and_its_styles_arrive(string address, string title)
+    [InlineData("screens/", "Sign in at the desk", ".mud-button-filled", "cursor", "pointer")]
+    [InlineData("screens/some/mistyped/address", "There is no such page", ".mud-typography-h4", "margin", "0px")]
+    public async Task The_screens_draw_a_page_and_its_styles_arrive(string address, string title, string control, string property, string value)
     {
         var page = await chromium.NewPage();
         var errors = new List<string>();
@@ -25,7 +25,7 @@ public sealed class ScreensStartTests(Chromium chromium) : IClassFixture<Chromiu
         // MudBlazor writes its palette from C# and its rules come from its style sheet: both have to be there.
         var primary = await page.EvaluateAsync<string>("getComputedStyle(document.documentElement).getPropertyValue('--mud-palette-primary')");
         Assert.NotEqual("", primary);
-        await Assertions.Expect(page.Locator(".mud-typography-h4")).ToHaveCSSAsync("margin", "0px");
+        await Assertions.Expect(page.Locator(control)).ToHaveCSSAsync(property, value);
         Assert.Empty(errors);
     }
 }

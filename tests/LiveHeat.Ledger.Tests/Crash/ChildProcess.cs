@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Ledger.Facts;
 using Microsoft.Extensions.Logging.Abstractions;
@@ -6,11 +7,18 @@ using Microsoft.Extensions.Logging.Abstractions;
 namespace LiveHeat.Ledger.Crash;
 
 /// <summary>This assembly as a program: a process that holds a ledger and can be killed.</summary>
-/// <remarks><c>append FILE NAME</c> appends for ever and prints each line once it is acknowledged; <c>open FILE</c> opens it and waits for the end of its input.</remarks>
+/// <remarks>
+/// <c>append FILE NAME LINES</c> appends and prints each line once it is acknowledged; after so many lines it kills itself, which is
+/// sooner after the acknowledgement than anybody else could. <c>open FILE</c> opens it and waits for the end of its input.
+/// </remarks>
 public static class ChildProcess
 {
     private const int Heats = 3;
     private const int WritersPerHeat = 4;
+
+    private const int Sigkill = 9;
+
+    private static int printed;
 
     public static async Task<int> Main(string[] arguments)
     {
@@ -18,9 +26,10 @@ public static class ChildProcess
         {
             await using var ledger = await HeatLedger.Open(arguments[1], TimeProvider.System, NullLogger.Instance, CancellationToken.None);
             Console.WriteLine("open");
+            _ = Signal(Environment.ProcessId, 0);   // bound and compiled now, so that the real one takes microseconds
             if (arguments[0] == "append")
             {
-                await Task.WhenAll(Enumerable.Range(0, Heats * WritersPerHeat).Select(n => AppendForEver(ledger, n, arguments[2])));
+                await Task.WhenAll(Enumerable.Range(0, Heats * WritersPerHeat).Select(n => AppendForEver(ledger, n, arguments[2], int.Parse(arguments[3]))));
             }
             else
             {
@@ -54,7 +63,11 @@ public static class ChildProcess
         return Process.Start(start)!;
     }
 
-    private static async Task AppendForEver(HeatLedger ledger, int writer, string name)
+    // Process.Kill takes milliseconds on its first call, long enough for a commit that should have come before.
+    [DllImport("libc", EntryPoint = "kill")]
+    private static extern int Signal(int process, int signal);
+
+    private static async Task AppendForEver(HeatLedger ledger, int writer, string name, int killAfter)
     {
         var heat = new HeatId($"h{writer % Heats}");
         var after = 0L;
@@ -66,6 +79,10 @@ public static class ChildProcess
                     foreach (var line in done.Lines)
                     {
                         Console.WriteLine($"{line.Heat} {line.Sequence} {line.Id} {line.Hash}");
+                        if (Interlocked.Increment(ref printed) == killAfter)
+                        {
+                            _ = Signal(Environment.ProcessId, Sigkill);   // nothing is flushed, closed or finished
+                        }
                     }
 
                     counter += done.Lines.Count;

@@ -7,17 +7,33 @@ namespace LiveHeat.Ledger.Crash;
 public class KilledTests
 {
     private const int Seed = 20261125;
-    private const int Rounds = 6;
+    private const int Rounds = 3;
+
+    /// <summary>Beyond any line the child gets to print: it does not kill itself.</summary>
+    private const int Never = int.MaxValue;
 
     [Fact]
-    public async Task What_was_acknowledged_is_there_after_every_kill()
+    public async Task What_was_acknowledged_is_there_when_it_dies_right_after()
+    {
+        var random = new Random(Seed);
+        await KillAgainAndAgain(() => (ItselfAfter: random.Next(1, 1000), Never));
+    }
+
+    [Fact]
+    public async Task What_was_acknowledged_is_there_when_it_is_killed_at_any_moment()
+    {
+        var random = new Random(Seed);
+        await KillAgainAndAgain(() => (Never, FromOutsideAfter: random.Next(1, 1000)));
+    }
+
+    private static async Task KillAgainAndAgain(Func<(int ItselfAfter, int FromOutsideAfter)> next)
     {
         using var folder = new TempFolder();
-        var random = new Random(Seed);
         var acknowledged = new List<string>();
         for (var round = 1; round <= Rounds; round++)
         {
-            acknowledged.AddRange(await AppendAndKill(folder.File("ledger.db"), $"round {round}", linesBefore: random.Next(1, 1500)));
+            var (itselfAfter, fromOutsideAfter) = next();
+            acknowledged.AddRange(await AppendAndDie(folder.File("ledger.db"), $"round {round}", itselfAfter, fromOutsideAfter));
 
             await using var ledger = await HeatLedger.Open(folder.File("ledger.db"), TimeProvider.System, NullLogger.Instance, CancellationToken.None);
             var stored = new HashSet<string>();
@@ -33,19 +49,18 @@ public class KilledTests
             await LedgerTest.AssertWhole(ledger);
         }
 
-        Assert.True(acknowledged.Count > Rounds, "The children were to append something before they were killed.");
+        Assert.True(acknowledged.Count > Rounds, "The children were to append something before they died.");
     }
 
-    /// <summary>Kills the child with SIGKILL once it has printed so many lines, at whatever it is doing then.</summary>
-    private static async Task<List<string>> AppendAndKill(string path, string name, int linesBefore)
+    private static async Task<List<string>> AppendAndDie(string path, string name, int itselfAfter, int fromOutsideAfter)
     {
-        using var child = ChildProcess.Start("append", path, name);
+        using var child = ChildProcess.Start("append", path, name, $"{itselfAfter}");
         Assert.Equal("open", await child.StandardOutput.ReadLineAsync());
         var printed = new List<string>();
         while (await child.StandardOutput.ReadLineAsync() is { } line)
         {
             printed.Add(line);
-            if (printed.Count == linesBefore)
+            if (printed.Count == fromOutsideAfter)
             {
                 child.Kill();
             }

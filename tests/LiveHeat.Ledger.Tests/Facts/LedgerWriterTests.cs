@@ -40,6 +40,38 @@ public class LedgerWriterTests : LedgerTest
     }
 
     [Fact]
+    public async Task Nothing_is_acknowledged_before_the_commit_that_holds_it()
+    {
+        using var letGo = new ManualResetEventSlim();
+        var reached = new TaskCompletionSource();
+        Task<Append>? first = null;
+        var batch = InOneBatch(
+            () => first = Append(Some.Heat1, 0, Some.Line(1)),
+            () => Ledger.OnWriter(_ =>
+            {
+                reached.SetResult();
+                letGo.Wait();   // the batch's transaction is open all this time
+                return true;
+            }));
+        await reached.Task;
+
+        try
+        {
+            // The first is written but not committed: a reader does not see it, so nobody may be told.
+            Assert.Empty(await Read(Some.Heat1));
+            Assert.False(first!.IsCompleted);
+        }
+        finally
+        {
+            letGo.Set();
+            await batch;
+        }
+
+        Assert.IsType<Append.Done>(await first);
+        Assert.Single(await Read(Some.Heat1));
+    }
+
+    [Fact]
     public async Task One_bad_append_fails_alone_among_those_committed_with_it()
     {
         var offers = await InOneBatch(

@@ -17,7 +17,7 @@ export class Recorder {
     const mono = clock.monoOf(stamp), phone = clock.readings(mono);
     const instant = Math.round(clock.instantAt(mono) ?? phone.wallMs);
     const uncertaintyMs = Math.ceil(clock.uncertaintyMs() ?? UNKNOWN_CLOCK_MS);
-    const facts = carried.map(({ fact, ...own }) => ({ fact, id: `new-${++this.count}`, lane, ...own, instant, uncertaintyMs, ...known, phone }));
+    const facts = carried.map(({ fact, ...own }) => ({ fact, id: `new.${++this.count}`, lane, ...own, instant, uncertaintyMs, ...known, phone }));
     const shown = facts.map(fact => ({ heat, fact }));
     this.storing.push(...shown);
     const stored = this.outbox.add(heat, () => facts.map(fact => (this.names.has(fact.target) ? { ...fact, target: this.names.get(fact.target) } : fact)));

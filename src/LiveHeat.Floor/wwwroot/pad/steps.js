@@ -70,4 +70,11 @@ export function laneNow(entries, lane, steps, start) {
   };
 }
 
-export function latest(facts) { return facts.reduce((last, next) => (last && last.instant > next.instant ? last : next), null); }
+/** The newest: one phone's taps keep their counter order, whatever its clock did. */
+export function latest(facts) {
+  return facts.reduce((last, next) => {
+    const [box, count] = last?.id.split('.') ?? [], [nextBox, nextCount] = next.id.split('.');
+    const older = box === nextBox ? +nextCount < +count : nextBox !== 'new' && (box === 'new' || last?.instant > next.instant);
+    return older ? last : next;
+  }, null);
+}

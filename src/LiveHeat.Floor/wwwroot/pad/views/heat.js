@@ -16,7 +16,7 @@ export function deadMs({ step, count }, { fact, count: next }, rate) {
 function lastState({ model: { last, lastSafe }, frame }) {
   if (!last) return '';
   const at = heatMs(frame, last.instant), time = at === null || last.timeKnown === false ? '' : clockText(at, 1);
-  return say(`tap.${last.id.startsWith('new-') ? 'new' : lastSafe ? 'safe' : 'phone'}`, { time });
+  return say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : 'phone'}`, { time });
 }
 
 function targetView(pad) {

@@ -1,0 +1,103 @@
+using LiveHeat.Browser.Floor;
+using LiveHeat.Browser.Halls;
+
+namespace LiveHeat.Browser.Boards;
+
+/// <summary>The parts of the board that only compute: words, places, pages, scenes.</summary>
+public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
+{
+    [Theory]
+    [InlineData(0, 0, "0:00")]
+    [InlineData(422_390, 1, "7:02.3")]
+    [InlineData(702_130, 2, "11:42.13")]
+    [InlineData(3_661_000, 0, "1:01:01")]
+    [InlineData(-5, 0, "0:00")]
+    public async Task Times_are_cut_and_not_rounded(int ms, int decimals, string text) =>
+        Assert.Equal(text, await Run<string>(["/floor/board/words.js"], "([words], [ms, decimals]) => words.timeText(ms, decimals)", new[] { ms, decimals }));
+
+    [Fact]
+    public async Task What_is_left_says_a_second_until_there_is_none() =>
+        Assert.Equal(["0:01", "0:00", "1:00"], await Run<string[]>(["/floor/board/words.js"], "([words]) => [1, 0, 59_001].map(words.leftText)"));
+
+    [Fact]
+    public async Task An_official_time_has_the_decimals_that_its_rounding_left() =>
+        Assert.Equal(["10:42.3", "10:42.35", "10:42.0"], await Run<string[]>(["/floor/board/words.js"], "([words]) => [642_300, 642_350, 642_000].map(words.officialText)"));
+
+    [Fact]
+    public async Task Places_have_their_English_endings() =>
+        Assert.Equal("1st 2nd 3rd 4th 11th 12th 13th 21st 22nd 111th", await Run<string>(
+            ["/floor/board/words.js"], "([words]) => [1, 2, 3, 4, 11, 12, 13, 21, 22, 111].map(words.ordinal).map(({ number, suffix }) => number + suffix).join(' ')"));
+
+    [Theory]
+    [InlineData(10, "1 column, 10 rows, 1 page")]
+    [InlineData(11, "1 column, 6 rows, 2 pages")]
+    [InlineData(20, "1 column, 10 rows, 2 pages")]
+    public async Task Lanes_turn_through_pages_rather_than_shrink(int lanes, string plan) =>
+        Assert.Equal(plan, await Run<string>(["/floor/board/pages.js"], """
+            ([pages], count) => {
+              const plan = pages.pagesOf({ count, width: 1786, height: 850, screen: 1080 }), many = (n, word) => `${n} ${word}${n === 1 ? '' : 's'}`;
+              return [many(plan.columns, 'column'), many(plan.rows, 'row'), many(plan.pages, 'page')].join(', ');
+            }
+            """, lanes));
+
+    [Fact]
+    public async Task A_line_that_does_not_fit_gets_narrower_first_and_then_smaller() =>
+        Assert.Equal("0.9 1, 0.8 0.5, 1 1", await Run<string>(
+            ["/floor/board/fit.js"], "([fit]) => [[100, 90], [100, 40], [80, 90]].map(([natural, room]) => fit.fitOf(natural, room)).map(({ narrow, size }) => `${narrow} ${size}`).join(', ')"));
+
+    [Fact]
+    public async Task The_count_down_turns_into_the_heat_without_a_frame_that_says_so()
+    {
+        var told = await Run<string>(["/floor/board/scene.js"], """
+            ([scene]) => {
+              const frame = { heat: 'h', phase: 'counting-down', start: { goAt: 10_000, observed: false } };
+              return [[frame, 7_001], [frame, 10_000], [{ ...frame, phase: 'running' }, 10_500], [{ ...frame, phase: 'running' }, 12_000], [null, 0], [{ heat: 'h', phase: 'armed', start: null }, 0]]
+                .map(([one, now]) => `${scene.sceneOf(one, now)} ${scene.countOf(one, now)}`).join(', ');
+            }
+            """);
+
+        Assert.Equal("count-down 3, running 0, running 0, running null, idle null, before null", told);
+    }
+
+    [Fact]
+    public async Task A_gap_is_told_in_seconds_where_it_is_known_and_in_reps_where_it_is_not()
+    {
+        var told = await Run<string[]>(["/floor/board/standing.js"], """
+            ([standing]) => [
+              { status: 'working', place: 1, tied: false, worth: 5, open: 2 },
+              { status: 'working', place: 2, gapMs: 8100, worth: 5, open: 2 },
+              { status: 'working', place: 2, gapMs: 400, worth: 5, open: 2 },
+              { status: 'working', place: 2, gapMs: null, gapWorth: 14, worth: 5, open: 2 },
+              { status: 'working', place: 1, tied: true, worth: 0, open: 1 },
+              { status: 'withdrawn', place: null },
+            ].map(lane => standing.standingOf(lane, 'running')).map(({ place, rank, beside }) => `${place?.number ?? '-'} ${rank} ${beside}`.trim())
+            """);
+
+        Assert.Equal(["1 1 leads", "2 2 8 s", "2 2 < 1 s", "2 2 −14 reps", "- 0", "- 0 withdrawn"], told);
+    }
+
+    [Fact]
+    public async Task The_result_stands_by_place_within_each_division()
+    {
+        var order = await Run<int[]>(["/floor/board/standing.js"], """
+            ([standing]) => standing.resultOrder(
+              [{ lane: 1, group: 'a' }, { lane: 2, group: 'b' }, { lane: 3, group: 'a' }], new Map([[1, { place: 2 }], [2, { place: 1 }], [3, { place: 1 }]]))
+            """);
+
+        Assert.Equal([3, 1, 2], order);
+    }
+
+    /// <summary>On a full screen 1786 pixels wide, wherever two divisions' lines are along strips that begin at 560 and end at 1490.</summary>
+    [Fact]
+    public async Task Labels_of_the_cap_pace_never_stand_on_each_other() =>
+        Assert.Equal("", await Run<string>(["/floor/board/pace-labels.js"], """
+            ([labels]) => {
+              const faults = [], along = Array.from({ length: 94 }, (_, i) => 560 + 10 * i), widths = [180, 240];
+              for (const one of along) for (const other of along.filter(x => x >= one)) {
+                const [first, second] = labels.placesOf([one, other], widths, 1_786);
+                if (first < 0 || first + widths[0] > second || second + widths[1] > 1_786) faults.push(`${one} ${other}: ${first} ${second}`);
+              }
+              return faults.slice(0, 5).join(' | ');
+            }
+            """));
+}

@@ -1,0 +1,26 @@
+namespace LiveHeat.Screens.Words;
+
+public sealed class WorkWordsTests
+{
+    private const string Score = """
+        start
+        lane 1 step 1 done at 0:30
+        lane 2 step 1 done at 0:38
+        lane 1 step 2 done at 1:00
+        lane 1 tag 3 at 1:02
+        lane 2 step 2 done at 1:10
+        """;
+
+    [Fact]
+    public void The_leader_leads() => Assert.Equal("leads", WorkWords.Gap(SomeHeat.Lane(Score, 1)));
+
+    [Fact]
+    public void A_trailing_team_is_so_many_seconds_behind_at_its_last_confirmed_point() =>
+        Assert.StartsWith("10 s behind", WorkWords.Gap(SomeHeat.Lane(Score, 2)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Who_works_is_named_after_the_tag() => Assert.Equal("Bo", WorkWords.Worker(SomeHeat.Lane(Score, 1)));
+
+    [Fact]
+    public void The_place_is_written_as_one() => Assert.Equal("2nd", WorkWords.Place(SomeHeat.Lane(Score, 2)));
+}
