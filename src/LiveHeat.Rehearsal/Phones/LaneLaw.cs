@@ -34,8 +34,12 @@ public static class LaneLaw
         var debts = standing.OfType<HeatFact.RepsOwed>().Where(owed => OpenAt(owed.Instant.UnixMs) == open);
         return new LaneNow(
             open,
-            counts.Aggregate((HeatFact.CountReached?)null, (last, next) => last is null || next.Instant >= last.Instant ? next : last)?.Count ?? 0,
+            counts.Aggregate((HeatFact.CountReached?)null, (last, next) => last is null || Later(next, last) ? next : last)?.Count ?? 0,
             debts.Sum(owed => owed.Reps),
             standing);
     }
+
+    /// <summary>One phone's taps keep their counter order, whatever its clock did.</summary>
+    private static bool Later(HeatFact next, HeatFact last) =>
+        next.Id.Outbox == last.Id.Outbox ? next.Id.Counter > last.Id.Counter : next.Instant >= last.Instant;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Compression;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Ledger.Facts;
 using LiveHeat.Ledger.Registry;
@@ -14,6 +15,7 @@ using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Connections;
+using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.AspNetCore.SignalR;
 using Serilog;
 using Serilog.Events;
@@ -50,7 +52,7 @@ internal static class Hub
         AddHeats(builder.Services, options);
 
         var app = builder.Build();
-        app.UseResponseCompression();
+        app.UseBestCompression();
         app.UseAccess();
         app.MapOpenApi().AnyoneMay();
         app.MapAccess();
@@ -81,7 +83,12 @@ internal static class Hub
         services.AddAccess();
         services.AddSetup();
         services.AddOpenApi();
-        services.AddResponseCompression(compression => compression.EnableForHttps = true);
+        services.AddResponseCompression(compression =>
+        {
+            compression.EnableForHttps = true;
+            compression.MimeTypes = ["text/javascript", "text/css", "text/html", "application/manifest+json", "image/svg+xml"];
+        });
+        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.SmallestSize);
         services.AddRazorComponents();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
         services.ConfigureHttpJsonOptions(json => WireJson.Apply(json.SerializerOptions));

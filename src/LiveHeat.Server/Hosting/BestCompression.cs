@@ -1,0 +1,25 @@
+namespace LiveHeat.Server.Hosting;
+
+/// <summary>Small files over a gym's WiFi, published or not.</summary>
+internal static class BestCompression
+{
+    /// <summary>Compresses with Brotli wherever it is understood.</summary>
+    /// <remarks>
+    /// A build that is not published stands its files beside gzip files that are stored and not compressed, and a browser that names gzip first gets those.
+    /// A published one has Brotli files of its own.
+    /// </remarks>
+    public static void UseBestCompression(this WebApplication app)
+    {
+        app.Use((context, next) =>
+        {
+            if (context.Request.Headers.AcceptEncoding.ToString().Contains("br", StringComparison.Ordinal))
+            {
+                context.Request.Headers.AcceptEncoding = "br";
+            }
+
+            return next(context);
+        });
+        app.UseResponseCompression();
+        app.UseRouting();
+    }
+}
