@@ -7,8 +7,6 @@ namespace LiveHeat.Server.Setup;
 /// <summary>Finds what cannot be in a workout, by itself and for the teams that stand in its heats.</summary>
 internal static class WorkoutSetupCheck
 {
-    private const int MostWorth = 100_000;
-
     /// <param name="workout">Tidy.</param>
     /// <param name="all">All else; without the heats that a change no longer touches.</param>
     public static IEnumerable<FieldError> Errors(Workout workout, SetupAll all)
@@ -20,7 +18,7 @@ internal static class WorkoutSetupCheck
             return text;
         }
 
-        var alone = Divisions(workout, all).Concat(Worths(workout)).Concat(WorkoutCheck.Errors(workout)).ToList();
+        var alone = Divisions(workout, all).Concat(WorkoutCheck.Errors(workout)).ToList();
         return alone.Count > 0 ? alone : InHeats(workout, all);
     }
 
@@ -48,25 +46,14 @@ internal static class WorkoutSetupCheck
 
     private static IEnumerable<FieldError> Divisions(Workout workout, SetupAll all)
     {
-        var seen = new HashSet<string>();
         foreach (var (prescription, i) in workout.Prescriptions.Select((prescription, i) => (prescription, i)))
         {
             if (all.Divisions.All(division => division.Id != prescription.Division))
             {
                 yield return new($"prescriptions[{i}].division", $"There is no division {SetupText.Quoted(prescription.Division)}. Choose one of the competition's divisions, or make it first.");
             }
-            else if (!seen.Add(prescription.Division))
-            {
-                yield return new($"prescriptions[{i}].division", $"{prescription.DivisionName} has two prescriptions. Leave one.");
-            }
         }
     }
-
-    /// <summary>The score of a lane is a whole number of 32 bits.</summary>
-    private static IEnumerable<FieldError> Worths(Workout workout) =>
-        from one in Sets(workout)
-        where one.Set.Worth > MostWorth
-        select new FieldError($"{one.At}.worth", $"A set cannot be worth more than {MostWorth}.");
 
     private static IEnumerable<FieldError> InHeats(Workout workout, SetupAll all) =>
         from heat in all.Heats
