@@ -48,7 +48,7 @@ public sealed class BoardLookTests(Hall hall) : HallTest(hall)
         await board.HasPlace(lanes, (await heat.Lane(lanes)).Place!.Value);
         faults.AddRange(await Look(board, "running"));
 
-        await heat.Add(lanes, 32, 395_000);
+        await heat.Add(lanes, 24, 395_000);                                             // across the line
         await heat.Do("end");
         await board.Shows("result");
         faults.AddRange(await Look(board, "result"));

@@ -43,12 +43,13 @@ public abstract class HallTest(Hall hall) : IClassFixture<Hall>, IAsyncLifetime
     }
 
     /// <summary>A page in a browser of its own: other cookies, other storage.</summary>
-    private protected async Task<IPage> Page(int width, int height, bool phone = false, ReducedMotion motion = ReducedMotion.NoPreference)
+    /// <param name="inReach">No service worker stands between the page and the test, which means to change answers: it would take requests past the page's routes.</param>
+    private protected async Task<IPage> Page(int width, int height, bool phone = false, ReducedMotion motion = ReducedMotion.NoPreference, bool inReach = false)
     {
         var context = await hall.Chromium.NewContext(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height }, HasTouch = phone, IsMobile = phone, ReducedMotion = motion,
-            Locale = "en-GB", TimezoneId = "UTC",
+            Locale = "en-GB", TimezoneId = "UTC", ServiceWorkers = inReach ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
         });
         context.SetDefaultTimeout(PatienceMs);
         contexts.Add(context);
@@ -58,22 +59,22 @@ public abstract class HallTest(Hall hall) : IClassFixture<Hall>, IAsyncLifetime
 
     /// <summary>A judge's phone.</summary>
     /// <param name="link">Its network; null: straight to the server.</param>
-    private protected async Task<JudgePhone> Phone(FaultProxy? link = null, int width = 390, int height = 844) =>
-        new(await Page(width, height, phone: true), link?.Address ?? hall.Site);
+    private protected async Task<JudgePhone> Phone(FaultProxy? link = null, int width = 390, int height = 844, bool inReach = false) =>
+        new(await Page(width, height, phone: true, inReach: inReach), link?.Address ?? hall.Site);
 
     /// <summary>A judge's phone that has joined, and is ready on its lane of a heat that was called.</summary>
-    private protected async Task<JudgePhone> ReadyPhone(int lane, string judge = "Mara", FaultProxy? link = null)
+    private protected async Task<JudgePhone> ReadyPhone(int lane, string judge = "Mara", FaultProxy? link = null, bool inReach = false)
     {
-        var phone = await Phone(link);
+        var phone = await Phone(link, inReach: inReach);
         await phone.Join(await hall.CodeOf(lane), judge);
         await phone.GetReady();
         return phone;
     }
 
     /// <summary>The same, and the heat runs.</summary>
-    private protected async Task<JudgePhone> WorkingPhone(HallHeat heat, int lane, FaultProxy? link = null)
+    private protected async Task<JudgePhone> WorkingPhone(HallHeat heat, int lane, FaultProxy? link = null, bool inReach = false)
     {
-        var phone = await ReadyPhone(lane, link: link);
+        var phone = await ReadyPhone(lane, link: link, inReach: inReach);
         await heat.RunsSince(1_000);
         await phone.IsAt("heat");
         return phone;

@@ -16,7 +16,7 @@ public sealed class RefusedTapTests(Hall hall) : HallTest(hall)
     public async Task A_refused_tap_stays_in_sight_until_it_is_dismissed_and_holds_up_nothing_behind_it()
     {
         var heat = await Hall.Call(QuickWork.Sets(), Team);
-        var phone = await WorkingPhone(heat, Lane);
+        var phone = await WorkingPhone(heat, Lane, inReach: true);
         await Answer(phone.Page, "no-rep", receipt =>
         {
             receipt["outcome"] = "refused";
@@ -44,7 +44,7 @@ public sealed class RefusedTapTests(Hall hall) : HallTest(hall)
     public async Task A_tap_whose_id_is_taken_goes_again_under_a_new_one()
     {
         var heat = await Hall.Call(QuickWork.Sets(), Team);
-        var phone = await WorkingPhone(heat, Lane);
+        var phone = await WorkingPhone(heat, Lane, inReach: true);
         var sent = new List<string>();
         await Answer(phone.Page, "step-done", receipt =>
         {
