@@ -72,6 +72,7 @@ list_failed() {
 command -v dotnet >/dev/null || give_up "The .NET SDK is missing: \"dotnet\" is not on the PATH. Install .NET SDK 10 from https://dotnet.microsoft.com/download"
 find_browser || install "No Chromium or Chrome found; installing Debian's chromium and fonts-liberation for the browser tests." chromium fonts-liberation
 command -v openssl >/dev/null || install "No openssl found; installing it: a test checks our signatures with it." openssl
+command -v strace >/dev/null || install "No strace found; installing it: tests see with it that the disk is synchronised before a tap is acknowledged." strace
 
 dotnet build LiveHeat.sln -c Release || give_up "The build failed: see the errors above. No test was run."
 

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Runtime.InteropServices;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Ledger.Facts;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging.Abstractions;
 
 namespace LiveHeat.Ledger.Crash;
@@ -9,7 +10,9 @@ namespace LiveHeat.Ledger.Crash;
 /// <summary>This assembly as a program: a process that holds a ledger and can be killed.</summary>
 /// <remarks>
 /// <c>append FILE NAME LINES</c> appends and prints each line once it is acknowledged; after so many lines it kills itself, which is
-/// sooner after the acknowledgement than anybody else could. <c>open FILE</c> opens it and waits for the end of its input.
+/// sooner after the acknowledgement than anybody else could. <c>acknowledge FILE LINES full|off</c> appends so many lines, each in a commit of
+/// its own, and prints the id of each, in quotation marks; <c>off</c> leaves out the disk's synchronisation, as no server may.
+/// <c>open FILE</c> opens it and waits for the end of its input.
 /// </remarks>
 public static class ChildProcess
 {
@@ -31,6 +34,10 @@ public static class ChildProcess
             {
                 await Task.WhenAll(Enumerable.Range(0, Heats * WritersPerHeat).Select(n => AppendForEver(ledger, n, arguments[2], int.Parse(arguments[3]))));
             }
+            else if (arguments[0] == "acknowledge")
+            {
+                await Acknowledge(ledger, int.Parse(arguments[2]), arguments[3]);
+            }
             else
             {
                 await Console.In.ReadToEndAsync();
@@ -46,18 +53,17 @@ public static class ChildProcess
     }
 
     /// <summary>Starts it in a process of its own.</summary>
-    internal static Process Start(params string[] arguments)
+    internal static Process Start(params string[] arguments) => Start([], arguments);
+
+    /// <param name="before">A program that starts it, such as a tracer.</param>
+    /// <param name="arguments">See above.</param>
+    internal static Process Start(string[] before, params string[] arguments)
     {
-        var start = new ProcessStartInfo(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
+        string[] words = [.. before, Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "exec", typeof(ChildProcess).Assembly.Location, .. arguments];
+        var start = new ProcessStartInfo(words[0]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+        foreach (var word in words[1..])
         {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-        };
-        start.ArgumentList.Add("exec");
-        start.ArgumentList.Add(typeof(ChildProcess).Assembly.Location);
-        foreach (var argument in arguments)
-        {
-            start.ArgumentList.Add(argument);
+            start.ArgumentList.Add(word);
         }
 
         return Process.Start(start)!;
@@ -66,6 +72,19 @@ public static class ChildProcess
     // Process.Kill takes milliseconds on its first call, long enough for a commit that should have come before.
     [DllImport("libc", EntryPoint = "kill")]
     private static extern int Signal(int process, int signal);
+
+    private static async Task Acknowledge(HeatLedger ledger, int lines, string synchronous)
+    {
+        // Not within a transaction: there SQLite leaves the setting as it is.
+        var setting = synchronous == "off" ? "COMMIT; PRAGMA synchronous = OFF; BEGIN IMMEDIATE" : "COMMIT; PRAGMA synchronous = FULL; BEGIN IMMEDIATE";
+        await ledger.OnWriter(context => context.Database.ExecuteSqlRaw(setting));
+        for (var counter = 1; counter <= lines; counter++)
+        {
+            var id = new FactId(Some.Outbox("traced"), counter);
+            await ledger.TryAppend(Some.Heat1, counter - 1, [Some.Line(counter, "traced", $$"""{"fact":"no-rep","id":"{{id}}"}""")], CancellationToken.None);
+            Console.WriteLine($"\"{id}\"");
+        }
+    }
 
     private static async Task AppendForEver(HeatLedger ledger, int writer, string name, int killAfter)
     {
