@@ -7,7 +7,11 @@ namespace LiveHeat.Contracts.Sheets;
 /// <summary>What is to be done, compiled for every lane. See docs/wire.md, section 3.</summary>
 public sealed record Sheet(
     HeatId Heat, [property: System.Text.Json.Serialization.JsonPropertyName("sheet")] int Version, string Epoch, string Competition, string Title,
-    SheetWorkout Workout, Counting Counting, int CheckpointEvery, int CapMs, Items<SheetLane> Lanes);
+    SheetWorkout Workout, Counting Counting, int CheckpointEvery, int CapMs, Items<SheetLane> Lanes)
+{
+    /// <summary>The standards that hold in this heat, each told once; steps name them by <see cref="SheetStep.MovementId"/>.</summary>
+    public Items<SheetMovement> Movements { get; init; }
+}
 
 /// <summary>The workout in a line.</summary>
 public sealed record SheetWorkout(string Name, string Summary);
@@ -20,4 +24,21 @@ public sealed record SheetLane(
 /// <summary>One step of a lane.</summary>
 public sealed record SheetStep(
     int Step, StepKind Kind, int? Round, int Leg, int Athlete, int? To, string Movement, int Quantity, Unit Unit, int Worth, int Increment,
-    int ExpectedMs, int EarliestMs, string Label, Items<string> Faults);
+    int ExpectedMs, int EarliestMs, string Label, Items<string> Faults, string? MovementId = null);
+
+/// <summary>A movement's standard.</summary>
+/// <param name="Id">Its id in the workout.</param>
+/// <param name="Name">As said on the floor.</param>
+/// <param name="Unit">What a quantity of it counts.</param>
+/// <param name="Standard">What a good rep is, in a line or two.</param>
+/// <param name="FullStandard">The same part by part; null when nobody wrote it.</param>
+/// <param name="Faults">In the order of the buttons.</param>
+public sealed record SheetMovement(string Id, string Name, Unit Unit, string Standard, SheetStandard? FullStandard, Items<SheetFault> Faults);
+
+/// <summary>See <see cref="Engine.Workouts.Standard"/>.</summary>
+public sealed record SheetStandard(string Start, string Finish, Items<string> Between, Items<string> Allowed, string? Caution, string? Picture);
+
+/// <summary>A fault.</summary>
+/// <param name="Name">The words of the button.</param>
+/// <param name="How">What was wrong, in a sentence; null when nobody wrote it.</param>
+public sealed record SheetFault(string Name, string? How);

@@ -22,7 +22,7 @@ public static class SheetMaking
         return new Sheet(
             heat.Heat, heat.SheetVersion, epoch, snapshot.Competition, snapshot.Title, new SheetWorkout(workout.Name, Summary(workout)),
             workout.Counting, workout.CheckpointEvery, heat.Lanes.Select(lane => lane.Plan.CapMs).DefaultIfEmpty(0).Max(),
-            heat.Lanes.Select(Lane).ToItems());
+            heat.Lanes.Select(Lane).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems() };
     }
 
     /// <summary>The workout's shape in a few words: "8 rounds, one each in turn".</summary>
@@ -48,5 +48,14 @@ public static class SheetMaking
 
     private static SheetStep Step(Step step) => new(
         step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,
-        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults);
+        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId);
+
+    private static SheetMovement Movement(Movement movement)
+    {
+        var full = movement.FullStandard;
+        return new SheetMovement(
+            movement.Id, movement.Name, movement.Unit, movement.Standard,
+            full is null ? null : new SheetStandard(full.Start, full.Finish, full.Between, full.Allowed, full.Caution, full.Picture),
+            movement.Faults.Select(name => new SheetFault(name, full?.Faults.FirstOrDefault(fault => fault.Name == name)?.How)).ToItems());
+    }
 }

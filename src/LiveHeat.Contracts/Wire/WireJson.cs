@@ -10,6 +10,9 @@ namespace LiveHeat.Contracts.Wire;
 /// <summary>How everything looks as JSON, for the wire and for the ledger.</summary>
 public static class WireJson
 {
+    /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
+    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard")];
+
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();
 
@@ -29,7 +32,7 @@ public static class WireJson
         options.Converters.Add(new FactFlagsConverter());
         options.Converters.Add(new ItemsConverterFactory());
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
-        options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { NameCases } };
+        options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { NameCases, LeaveOut } };
     }
 
     /// <summary>A fact as the ledger keeps it, before it is made canonical.</summary>
@@ -45,6 +48,14 @@ public static class WireJson
         Apply(options);
         options.MakeReadOnly();
         return options;
+    }
+
+    private static void LeaveOut(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties.Where(property => CameLater.Contains((type.Type, property.Name))))
+        {
+            property.ShouldSerialize = (_, value) => value is not null;
+        }
     }
 
     private static void NameCases(JsonTypeInfo type)

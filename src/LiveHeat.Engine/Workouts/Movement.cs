@@ -25,4 +25,11 @@ public enum Unit
 /// <param name="Standard">What a good rep is.</param>
 /// <param name="Faults">Named reasons for a no-rep, most common first.</param>
 public sealed record Movement(
-    string Id, string Name, Unit Unit, double SecondsPerUnit, double FastestSecondsPerUnit, string Standard, Items<string> Faults);
+    string Id, string Name, Unit Unit, double SecondsPerUnit, double FastestSecondsPerUnit, string Standard, Items<string> Faults)
+{
+    /// <summary>The movement that stands for the hand-over: a workout that has one of this id says by it what a good tag is.</summary>
+    public const string TagId = "tag";
+
+    /// <summary>The standard part by part; null where only <see cref="Standard"/> tells it, as in all that was written before there were parts.</summary>
+    public Standard? FullStandard { get; init; }
+}

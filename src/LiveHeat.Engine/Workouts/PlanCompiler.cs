@@ -46,7 +46,7 @@ public static class PlanCompiler
         {
             if (last is { } before && before.Athlete != work.Athlete)
             {
-                steps.Add(Tag(steps.Count + 1, LegAfter(steps), before, work, lineUp));
+                steps.Add(Tag(steps.Count + 1, LegAfter(steps), before, work, lineUp, movements.GetValueOrDefault(Movement.TagId)));
             }
 
             var leg = LegAfter(steps);
@@ -73,15 +73,15 @@ public static class PlanCompiler
             number, set.Reading ? StepKind.Value : StepKind.Set, work.Round, leg, work.Athlete, 0, movement.Name, set.Quantity, movement.Unit,
             set.Worth ?? set.Quantity, set.Increment,
             Math.Max(1, Ms(set.Quantity * movement.SecondsPerUnit)), Ms(set.Quantity * movement.FastestSecondsPerUnit),
-            Label(set, movement), movement.Faults);
+            Label(set, movement), movement.Faults) { MovementId = movement.Id };
     }
 
     /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
     private static int Ms(double seconds) => (int)Math.Min(int.MaxValue, Math.Round(seconds * 1000));
 
-    private static Step Tag(int number, int leg, Work from, Work to, LineUp lineUp) => new(
+    private static Step Tag(int number, int leg, Work from, Work to, LineUp lineUp, Movement? standard) => new(
         number, StepKind.Tag, from.Round, leg, from.Athlete, to.Athlete, "", 0, Unit.Reps, 0, 1, TagExpectedMs, TagEarliestMs,
-        $"tag {lineUp.Athletes[to.Athlete - 1]}", ["no touch", "left too early"]);
+        $"tag {lineUp.Athletes[to.Athlete - 1]}", standard?.Faults ?? ["no touch", "left too early"]) { MovementId = standard?.Id };
 
     private static Step Finish(int number, int leg, Work last, FinishKind kind) => new(
         number, StepKind.Finish, last.Round, leg, last.Athlete, 0, "", 0, Unit.Reps, 0, 1, FinishExpectedMs, FinishEarliestMs,

@@ -34,7 +34,11 @@ public enum StepKind
 /// <param name="Faults">Named reasons for a no-rep.</param>
 public sealed record Step(
     int Number, StepKind Kind, int? Round, int Leg, int Athlete, int To, string Movement, int Quantity, Unit Unit,
-    int Worth, int Increment, int ExpectedMs, int EarliestMs, string Label, Items<string> Faults);
+    int Worth, int Increment, int ExpectedMs, int EarliestMs, string Label, Items<string> Faults)
+{
+    /// <summary>The movement's id in the workout: whose standard holds; null where the workout has none.</summary>
+    public string? MovementId { get; init; }
+}
 
 /// <summary>Ordered steps that one judge follows.</summary>
 public sealed record Track(Items<Step> Steps);

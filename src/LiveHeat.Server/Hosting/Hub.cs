@@ -8,6 +8,7 @@ using LiveHeat.Server.Board;
 using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
+using LiveHeat.Server.Library;
 using LiveHeat.Server.Phones;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Result;
@@ -57,6 +58,7 @@ internal static class Hub
         app.MapOpenApi().AnyoneMay();
         app.MapAccess();
         app.MapSetup();
+        app.MapLibrary();
         app.MapHeatWriting();
         app.MapHeatReading();
         app.MapHub<HeatHub>("/hub", transport => transport.Transports = HttpTransportType.WebSockets).AnyoneMay();

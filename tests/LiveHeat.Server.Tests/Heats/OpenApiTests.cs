@@ -22,6 +22,7 @@ public sealed partial class OpenApiTests(SharedApp shared) : IClassFixture<Share
     [InlineData("get", "/api/heats/{heat}/export")]
     [InlineData("get", "/api/program")]
     [InlineData("get", "/api/pad")]
+    [InlineData("get", "/api/library")]
     [InlineData("get", "/api/me")]
     [InlineData("get", "/health")]
     [InlineData("post", "/api/sign-in")]
