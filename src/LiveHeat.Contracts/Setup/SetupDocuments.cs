@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Library;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
@@ -7,7 +8,11 @@ namespace LiveHeat.Contracts.Setup;
 
 /// <summary>Everything set up by hand.</summary>
 public sealed record SetupAll(
-    CompetitionSetup Competition, IReadOnlyList<DivisionSetup> Divisions, IReadOnlyList<Workout> Workouts, IReadOnlyList<TeamSetup> Teams, IReadOnlyList<HeatSetup> Heats);
+    CompetitionSetup Competition, IReadOnlyList<DivisionSetup> Divisions, IReadOnlyList<Workout> Workouts, IReadOnlyList<TeamSetup> Teams, IReadOnlyList<HeatSetup> Heats)
+{
+    /// <summary>The organiser's own movements: copies of the library's, and new ones.</summary>
+    public IReadOnlyList<LibraryMovement> Movements { get; init; } = [];
+}
 
 /// <summary>The competition.</summary>
 /// <param name="Name">As every screen shows it.</param>

@@ -56,6 +56,6 @@ public static class SheetMaking
         return new SheetMovement(
             movement.Id, movement.Name, movement.Unit, movement.Standard,
             full is null ? null : new SheetStandard(full.Start, full.Finish, full.Between, full.Allowed, full.Caution, full.Picture),
-            movement.Faults.Select(name => new SheetFault(name, full?.Faults.FirstOrDefault(fault => fault.Name == name)?.How)).ToItems());
+            movement.Faults.Select(name => new SheetFault(name, full?.Faults.FirstOrDefault(fault => fault.Name == name) is { How.Length: > 0 } fault ? fault.How : null)).ToItems());
     }
 }

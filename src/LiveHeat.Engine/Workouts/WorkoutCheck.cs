@@ -60,24 +60,14 @@ public static class WorkoutCheck
         foreach (var (movement, i) in movements.Select((movement, i) => (movement, i)))
         {
             var at = Path("movements", i);
-            if (string.IsNullOrWhiteSpace(movement.Name))
+            foreach (var error in MovementCheck.Errors(movement, $"{at}."))
             {
-                yield return new($"{at}.name", "A movement has no name.");
+                yield return error;
             }
 
             if (!seen.Add(movement.Id))
             {
                 yield return new($"{at}.id", $"Two movements have the id {movement.Id}.");
-            }
-
-            if (!(movement.SecondsPerUnit is > 0 and < 3600))
-            {
-                yield return new($"{at}.secondsPerUnit", $"{movement.Name}: the expected seconds for one must be above 0 and below 3600.");
-            }
-
-            if (!(movement.FastestSecondsPerUnit >= 0 && movement.FastestSecondsPerUnit <= movement.SecondsPerUnit))
-            {
-                yield return new($"{at}.fastestSecondsPerUnit", $"{movement.Name}: the fastest seconds for one must lie between 0 and the expected.");
             }
         }
     }

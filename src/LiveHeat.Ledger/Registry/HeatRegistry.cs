@@ -13,9 +13,10 @@ public sealed class HeatRegistry : IAsyncDisposable
         SignIns = new SignIns(file);
         Passphrase = new Passphrase(file);
         Settings = new Settings(file);
+        Pictures = new Pictures(file);
     }
 
-    /// <summary>Competition, divisions, workouts, teams and heats.</summary>
+    /// <summary>Competition, divisions, workouts, teams, heats and the organiser's own movements.</summary>
     public Setup Setup { get; }
 
     /// <summary>Who is signed in, with what role.</summary>
@@ -29,6 +30,9 @@ public sealed class HeatRegistry : IAsyncDisposable
 
     /// <summary>Small choices by name: the heat pinned to the board and the like.</summary>
     public Settings Settings { get; }
+
+    /// <summary>The pictures of movements.</summary>
+    public Pictures Pictures { get; }
 
     internal RegistryFile File => file;
 

@@ -17,6 +17,8 @@ internal class RegistryContext(DbContextOptions options) : DbContext(options)
 
     internal DbSet<SettingRow> Settings => Set<SettingRow>();
 
+    internal DbSet<PictureRow> Pictures => Set<PictureRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<SetupRow>(setup =>
@@ -79,6 +81,15 @@ internal class RegistryContext(DbContextOptions options) : DbContext(options)
             setting.HasKey(s => s.Key);
             setting.Property(s => s.Key).HasColumnName("key");
             setting.Property(s => s.Value).HasColumnName("value");
+        });
+        modelBuilder.Entity<PictureRow>(picture =>
+        {
+            picture.ToTable("pictures");
+            picture.HasKey(p => p.Key);
+            picture.Property(p => p.Key).HasColumnName("key");
+            picture.Property(p => p.ContentType).HasColumnName("content_type");
+            picture.Property(p => p.Bytes).HasColumnName("bytes");
+            picture.Property(p => p.KeptAtMs).HasColumnName("kept_at_ms");
         });
     }
 }

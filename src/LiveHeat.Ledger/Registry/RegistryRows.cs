@@ -92,6 +92,17 @@ internal sealed class SecretRow
     public required byte[] Value { get; init; }
 }
 
+internal sealed class PictureRow
+{
+    public required string Key { get; init; }
+
+    public required string ContentType { get; init; }
+
+    public required byte[] Bytes { get; init; }
+
+    public required long KeptAtMs { get; init; }
+}
+
 internal sealed class SettingRow
 {
     public required string Key { get; init; }

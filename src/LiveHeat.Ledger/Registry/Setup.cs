@@ -17,6 +17,7 @@ public static class SetupKind
     public const string Workout = "workout";
     public const string Team = "team";
     public const string Heat = "heat";
+    public const string Movement = "movement";
 }
 
 /// <summary>The documents of the setup.</summary>

@@ -26,7 +26,7 @@ internal sealed class OwnOrigin(RequestDelegate next)
                 "This was not sent by a page of this server, so nothing was done. Open the page from this server's own address and try again.").ExecuteAsync(context);
         }
 
-        if (isWrite && !isHub && MustBeJson(request) && !request.HasJsonContentType())
+        if (isWrite && !isHub && MustBeJson(request) && !request.HasJsonContentType() && !(HttpMethods.IsPut(request.Method) && endpoint?.Metadata.GetMetadata<TakesBytes>() is not null))
         {
             return new Problem(
                 StatusCodes.Status415UnsupportedMediaType, "not-json", "What was sent is not marked as JSON (Content-Type: application/json), so nothing was done.").ExecuteAsync(context);

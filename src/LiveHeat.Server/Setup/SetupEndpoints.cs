@@ -1,9 +1,11 @@
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Ledger.Registry;
 using LiveHeat.Server.Access;
+using LiveHeat.Server.Library;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace LiveHeat.Server.Setup;
@@ -38,6 +40,14 @@ internal static class SetupEndpoints
         setup.MapPut("heats/{id}", (string id, Body<HeatSetup> body, SetupWriter writer, CancellationToken cancellation) =>
                 Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
             .Produces<HeatSetup>().ProducesProblem(400).WithName("PutHeat");
+        setup.MapGet("movements/{id}", async (string id, SetupReader reader, CancellationToken cancellation) =>
+                (await reader.All(cancellation)).Movements.FirstOrDefault(movement => movement.Id == id) is { } movement ? Results.Json(movement, WireJson.Options) : MovementSetup.None(id))
+            .Produces<LibraryMovement>().ProducesProblem(404).WithName("OwnMovement").WithSummary("A movement of the organiser's own.");
+        setup.MapPut("movements/{id}", (string id, Body<LibraryMovement> body, SetupWriter writer, CancellationToken cancellation) =>
+                Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
+            .Produces<LibraryMovement>().ProducesProblem(400).WithName("PutMovement").WithSummary("A copy of a library's movement, or one of the organiser's own.");
+        app.MapPictures();
+        MapDelete(setup, "movements", SetupKind.Movement, "DeleteMovement");
         MapDelete(setup, "divisions", SetupKind.Division, "DeleteDivision");
         MapDelete(setup, "workouts", SetupKind.Workout, "DeleteWorkout");
         MapDelete(setup, "teams", SetupKind.Team, "DeleteTeam");
@@ -54,7 +64,7 @@ internal static class SetupEndpoints
         ? null
         : Task.FromResult(Problems.BadSetup([new("id", $"The address says {SetupText.Quoted(inAddress)} and the document {SetupText.Quoted(inBody)}. They must be the same.")]));
 
-    private static async Task<IResult> Answer(Task<SetupChange> change) => await change switch
+    internal static async Task<IResult> Answer(Task<SetupChange> change) => await change switch
     {
         SetupChange.Done { Document: null } => Results.NoContent(),
         SetupChange.Done { Document: { } document } => Results.Json(document, WireJson.Options),

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
@@ -87,7 +88,10 @@ internal sealed class SetupReader(HeatRegistry registry)
             divisions,
             [.. Of<Workout>(documents, SetupKind.Workout).Select(workout => workout.Named(divisions))],
             Of<TeamSetup>(documents, SetupKind.Team),
-            [.. Of<HeatSetup>(documents, SetupKind.Heat).OrderBy(heat => heat.Number).ThenBy(heat => heat.Id, StringComparer.Ordinal)]);
+            [.. Of<HeatSetup>(documents, SetupKind.Heat).OrderBy(heat => heat.Number).ThenBy(heat => heat.Id, StringComparer.Ordinal)])
+        {
+            Movements = Of<LibraryMovement>(documents, SetupKind.Movement),
+        };
     }
 
     private static IReadOnlyList<T> Of<T>(IReadOnlyList<SetupDocument> documents, string kind) =>

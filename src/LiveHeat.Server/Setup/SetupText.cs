@@ -62,6 +62,7 @@ internal static partial class SetupText
         Movements = workout.Movements.Select(movement => movement with
         {
             Name = movement.Name?.Trim()!, Standard = movement.Standard?.Trim()!, Faults = movement.Faults.Select(fault => fault.Trim()).ToItems(),
+            FullStandard = movement.FullStandard?.Tidy(),
         }).ToItems(),
     };
 

@@ -18,6 +18,7 @@ internal static class SetupUses
                 .Concat(all.Teams.Where(team => team.Division == id).Select(team => team.Name))),
         SetupKind.Workout => Used("This workout", all.Heats.Where(heat => heat.Workout == id).Select(heat => heat.Title)),
         SetupKind.Team => Used("This team", all.Heats.Where(heat => heat.Lanes.Any(lane => lane.Team == id)).Select(heat => heat.Title)),
+        SetupKind.Movement => null,   // a workout has its own copy, and the picture stays
         SetupKind.Heat => isCalled(new HeatId(id)) ? "This heat was called to the floor, so it stays on the record." : null,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind of document is not deleted."),
     };

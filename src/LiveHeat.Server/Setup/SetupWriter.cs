@@ -1,10 +1,12 @@
 using System.Text.Json;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Ledger.Registry;
+using LiveHeat.Server.Library;
 
 namespace LiveHeat.Server.Setup;
 
@@ -48,6 +50,25 @@ internal sealed class SetupWriter(HeatRegistry registry, SetupReader reader, Cal
 
     public Task<SetupChange> Put(HeatSetup heat, CancellationToken cancellation) =>
         Put(SetupKind.Heat, heat.Id, _ => heat.Tidy(), HeatSetupCheck.Errors, cancellation);
+
+    public async Task<SetupChange> Put(LibraryMovement movement, CancellationToken cancellation)
+    {
+        var pictureIsKept = PictureAddress.KeyOf(movement.Picture) is { } key && await registry.Pictures.Has(key, cancellation);
+        return await Put(SetupKind.Movement, movement.Id, _ => movement.Tidy(), (tidy, _) => MovementSetup.Errors(tidy, pictureIsKept), cancellation);
+    }
+
+    /// <summary>Attaches a picture to a movement that is there.</summary>
+    /// <param name="picture">Checked: it is a picture.</param>
+    public async Task<SetupChange> PutPicture(string id, Picture picture, CancellationToken cancellation)
+    {
+        var address = PictureAddress.Of(id, await registry.Pictures.Put(picture, cancellation));
+        var before = (await reader.All(cancellation)).Movements.Single(movement => movement.Id == id);
+        return await Put(
+            SetupKind.Movement, id, all => (Find(all) ?? before) with { Picture = address },
+            (_, all) => Find(all) is null ? [new FieldError("id", "The movement was deleted meanwhile.")] : [], cancellation);
+
+        LibraryMovement? Find(SetupAll all) => all.Movements.FirstOrDefault(movement => movement.Id == id);
+    }
 
     /// <param name="kind">Any but the competition.</param>
     public async Task<SetupChange> Delete(string kind, string id, CancellationToken cancellation)

@@ -36,7 +36,8 @@ internal static class WorkoutSetupCheck
             errors = errors.Concat(SetupText.Id($"{at}.id", movement.Id))
                 .Concat(SetupText.Name($"{at}.name", "The movement's name", movement.Name))
                 .Concat(SetupText.Text($"{at}.standard", $"The standard of {SetupText.Quoted(movement.Name)}", movement.Standard))
-                .Concat(movement.Faults.SelectMany((fault, n) => SetupText.Name($"{at}.faults[{n}]", "A fault", fault)));
+                .Concat(movement.Faults.SelectMany((fault, n) => SetupText.Name($"{at}.faults[{n}]", "A fault", fault)))
+                .Concat(movement.FullStandard is { } full ? StandardCheck.Errors(full, $"{at}.fullStandard.") : []);
         }
 
         return errors.Concat(Sets(workout).SelectMany(one =>

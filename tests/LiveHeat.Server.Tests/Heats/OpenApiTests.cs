@@ -37,6 +37,11 @@ public sealed partial class OpenApiTests(SharedApp shared) : IClassFixture<Share
     [InlineData("delete", "/api/setup/workouts/{id}")]
     [InlineData("put", "/api/setup/teams/{id}")]
     [InlineData("delete", "/api/setup/teams/{id}")]
+    [InlineData("get", "/api/setup/movements/{id}")]
+    [InlineData("put", "/api/setup/movements/{id}")]
+    [InlineData("delete", "/api/setup/movements/{id}")]
+    [InlineData("put", "/api/setup/movements/{id}/picture")]
+    [InlineData("get", "/api/setup/movements/{id}/picture")]
     [InlineData("put", "/api/setup/heats/{id}")]
     [InlineData("delete", "/api/setup/heats/{id}")]
     public async Task An_endpoint_is_described(string method, string path)

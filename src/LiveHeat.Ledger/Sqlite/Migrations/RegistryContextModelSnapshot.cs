@@ -85,6 +85,31 @@ namespace LiveHeat.Ledger.Sqlite.Migrations
                     b.ToTable("passphrase", (string)null);
                 });
 
+            modelBuilder.Entity("LiveHeat.Ledger.Registry.PictureRow", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("key");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("bytes");
+
+                    b.Property<string>("ContentType")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("content_type");
+
+                    b.Property<long>("KeptAtMs")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("kept_at_ms");
+
+                    b.HasKey("Key");
+
+                    b.ToTable("pictures", (string)null);
+                });
+
             modelBuilder.Entity("LiveHeat.Ledger.Registry.SecretRow", b =>
                 {
                     b.Property<string>("Name")

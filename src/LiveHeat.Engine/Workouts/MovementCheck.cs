@@ -1,0 +1,28 @@
+namespace LiveHeat.Engine.Workouts;
+
+/// <summary>Finds what cannot be in a movement, alone or in a workout.</summary>
+public static class MovementCheck
+{
+    private const double LongestSeconds = 3600;
+
+    /// <summary>All that is wrong.</summary>
+    /// <param name="movement">The movement.</param>
+    /// <param name="at">What its fields' paths begin with: empty, or such as <c>movements[0].</c> with the point.</param>
+    public static IEnumerable<FieldError> Errors(Movement movement, string at = "")
+    {
+        if (string.IsNullOrWhiteSpace(movement.Name))
+        {
+            yield return new($"{at}name", "A movement has no name.");
+        }
+
+        if (!(movement.SecondsPerUnit is > 0 and < LongestSeconds))
+        {
+            yield return new($"{at}secondsPerUnit", $"{movement.Name}: the expected seconds for one must be above 0 and below {LongestSeconds}.");
+        }
+
+        if (!(movement.FastestSecondsPerUnit >= 0 && movement.FastestSecondsPerUnit <= movement.SecondsPerUnit))
+        {
+            yield return new($"{at}fastestSecondsPerUnit", $"{movement.Name}: the fastest seconds for one must lie between 0 and the expected.");
+        }
+    }
+}
