@@ -33,14 +33,11 @@ public sealed record LibraryMovement(
     public string? Picture { get; init; }
 
     /// <summary>The movement as a workout has it, with an id of its own there.</summary>
-    public Movement ToMovement(string id) => new(
-        id, Name, Unit, SecondsPerUnit, FastestSecondsPerUnit, InShort(), Faults.Select(fault => fault.Name).ToItems())
+    public Movement ToMovement(string id)
     {
-        FullStandard = new Standard(Start, Finish, Between, Allowed, Faults, Caution, Picture),
-    };
-
-    /// <summary>Start and finish in a line, for where there is room for no more.</summary>
-    private string InShort() => $"Start: {Start} End: {Finish}";
+        var full = new Standard(Start, Finish, Between, Allowed, Faults, Caution, Picture);
+        return new Movement(id, Name, Unit, SecondsPerUnit, FastestSecondsPerUnit, full.InShort(), Faults.Select(fault => fault.Name).ToItems()) { FullStandard = full };
+    }
 }
 
 /// <summary>An easier way of doing a movement.</summary>

@@ -14,4 +14,8 @@ public sealed record NamedFault(string Name, string How);
 /// <param name="Caution">Said at the briefing; null when there is nothing to say.</param>
 /// <param name="Picture">The address of a picture on this server; null when there is none.</param>
 public sealed record Standard(
-    string Start, string Finish, Items<string> Between, Items<string> Allowed, Items<NamedFault> Faults, string? Caution = null, string? Picture = null);
+    string Start, string Finish, Items<string> Between, Items<string> Allowed, Items<NamedFault> Faults, string? Caution = null, string? Picture = null)
+{
+    /// <summary>From where to where, in a line, for where there is room for no more.</summary>
+    public string InShort() => $"{Start} → {Finish}";
+}

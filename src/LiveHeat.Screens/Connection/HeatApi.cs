@@ -2,6 +2,7 @@ using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
 using LiveHeat.Contracts.Access;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Setup;
@@ -39,6 +40,9 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     /// <summary>Everything set up. Organiser.</summary>
     public Task<Reply<SetupAll>> Setup() => Get<SetupAll>("api/setup");
 
+    /// <summary>The movements that come with the program.</summary>
+    public Task<Reply<MovementLibrary>> Library() => Get<MovementLibrary>("api/library");
+
     /// <summary>Signs the organiser in.</summary>
     public Task<Reply<Done>> SignIn(string passphrase, string name) => Write(HttpMethod.Post, "api/sign-in", new SignInRequest(passphrase, name));
 
@@ -66,8 +70,19 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     /// <summary>Keeps a heat.</summary>
     public Task<Reply<Done>> Keep(HeatSetup heat) => Write(HttpMethod.Put, $"api/setup/heats/{Uri.EscapeDataString(heat.Id)}", heat);
 
-    /// <summary>Deletes a division, workout, team or heat.</summary>
-    /// <param name="kind">"divisions", "workouts", "teams" or "heats".</param>
+    /// <summary>Keeps an own movement.</summary>
+    public Task<Reply<Done>> Keep(LibraryMovement movement) => Write(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement.Id)}", movement);
+
+    /// <summary>Attaches a picture to an own movement.</summary>
+    public Task<Reply<LibraryMovement>> PutPicture(string movement, string contentType, byte[] picture)
+    {
+        var content = new ByteArrayContent(picture);
+        content.Headers.TryAddWithoutValidation("Content-Type", contentType);
+        return Send<LibraryMovement>(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement)}/picture", content);
+    }
+
+    /// <summary>Deletes a division, workout, team, heat or own movement.</summary>
+    /// <param name="kind">"divisions", "workouts", "teams", "heats" or "movements".</param>
     /// <param name="id">Its id.</param>
     public Task<Reply<Done>> Delete(string kind, string id) => Write<object>(HttpMethod.Delete, $"api/setup/{kind}/{Uri.EscapeDataString(id)}", null);
 
@@ -110,13 +125,15 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
         return await Try<T>(method, path, json);
     }
 
-    private async Task<Reply<T>> Try<T>(HttpMethod method, string path, string? json)
+    private Task<Reply<T>> Try<T>(HttpMethod method, string path, string? json)
+        where T : class => Send<T>(method, path, json is null ? null : new StringContent(json, Encoding.UTF8, "application/json"));
+
+    private async Task<Reply<T>> Send<T>(HttpMethod method, string path, HttpContent? content)
         where T : class
     {
         try
         {
-            using var request = new HttpRequestMessage(method, path);
-            request.Content = json is null ? null : new StringContent(json, Encoding.UTF8, "application/json");
+            using var request = new HttpRequestMessage(method, path) { Content = content };
             using var answer = await http.SendAsync(request);
             if (!answer.IsSuccessStatusCode)
             {

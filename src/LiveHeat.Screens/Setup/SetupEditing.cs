@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Connection;
@@ -10,6 +11,28 @@ public sealed class SetupEditing(HeatApi api, SetupStore store, Feed feed)
     /// <summary>Reads everything.</summary>
     public async Task Read() => store.Take(await api.Setup());
 
+    /// <summary>Reads the library once: it comes with the program.</summary>
+    public async Task ReadLibrary()
+    {
+        if (store.Library is null)
+        {
+            store.Take(await api.Library());
+        }
+    }
+
+    /// <summary>Attaches a picture to an own movement that is kept.</summary>
+    /// <returns>What is wrong; null when it is kept.</returns>
+    public async Task<Problem?> Attach(string movement, string contentType, byte[] picture)
+    {
+        var reply = await api.PutPicture(movement, contentType, picture);
+        if (reply.Problem is null)
+        {
+            await Read();
+        }
+
+        return reply.Problem;
+    }
+
     /// <summary>Keeps a document.</summary>
     /// <returns>What is wrong; null when it is kept.</returns>
     public async Task<Problem?> Keep(object document)
@@ -21,6 +44,7 @@ public sealed class SetupEditing(HeatApi api, SetupStore store, Feed feed)
             Workout workout => api.Keep(workout),
             TeamSetup team => api.Keep(team),
             HeatSetup heat => api.Keep(heat),
+            LibraryMovement movement => api.Keep(movement),
             _ => throw new ArgumentOutOfRangeException(nameof(document), document.GetType().Name, "Nothing of the setup."),
         });
         if (reply.Problem is null)
@@ -40,6 +64,7 @@ public sealed class SetupEditing(HeatApi api, SetupStore store, Feed feed)
             Workout workout => ("workouts", workout.Id, workout.Name),
             TeamSetup team => ("teams", team.Id, team.Name),
             HeatSetup heat => ("heats", heat.Id, heat.Title),
+            LibraryMovement movement => ("movements", movement.Id, movement.Name),
             _ => throw new ArgumentOutOfRangeException(nameof(document), document.GetType().Name, "This is not deleted."),
         };
         var reply = await api.Delete(kind, id);

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Screens.Connection;
 
@@ -5,7 +6,7 @@ namespace LiveHeat.Screens.Setup;
 
 /// <summary>Something deleted that can be brought back as it was.</summary>
 /// <param name="Name">For a sentence.</param>
-/// <param name="Document">The division, workout, team or heat.</param>
+/// <param name="Document">The division, workout, team, heat or movement.</param>
 public sealed record Deleted(string Name, object Document);
 
 /// <summary>Everything set up, as last read.</summary>
@@ -17,6 +18,13 @@ public sealed class SetupStore
     /// <summary>Everything; null before the first answer.</summary>
     public SetupAll? All { get; private set; }
 
+    /// <summary>The movements that come with the program; null before the first answer.</summary>
+    public MovementLibrary? Library { get; private set; }
+
+    /// <summary>All movements that can be chosen: the organiser's own, then the library's.</summary>
+    public IReadOnlyList<MovementChoice> Choices =>
+        [.. (All?.Movements ?? []).Select(movement => new MovementChoice(movement, true)), .. (Library?.Movements ?? []).Select(movement => new MovementChoice(movement, false))];
+
     /// <summary>Why the newest is missing; null when it is here.</summary>
     public Problem? Problem { get; private set; }
 
@@ -27,6 +35,13 @@ public sealed class SetupStore
     public void Take(Reply<SetupAll> reply)
     {
         (All, Problem) = (reply.Value ?? All, reply.Problem);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes the library; after a problem nothing changes.</summary>
+    public void Take(Reply<MovementLibrary> reply)
+    {
+        Library = reply.Value ?? Library;
         Changed?.Invoke();
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
@@ -90,6 +91,20 @@ public sealed class WorkoutDraft
         return movement;
     }
 
+    /// <summary>A copy of a movement. One that is still empty is filled, so that the sets that name it have it.</summary>
+    public MovementDraft AddMovement(LibraryMovement movement)
+    {
+        if (movement.Id != Movement.TagId && Movements.FirstOrDefault(one => string.IsNullOrWhiteSpace(one.Name)) is { } empty)
+        {
+            empty.Fill(movement.ToMovement(empty.Id));
+            return empty;
+        }
+
+        var copy = MovementDraft.Of(movement.ToMovement(SetupId.For(movement.Id, Movements.Select(one => one.Id), "m")));
+        Movements.Add(copy);
+        return copy;
+    }
+
     /// <summary>A division that does this workout too, with the first one's work to begin with.</summary>
     public void AddDivision(DivisionSetup division) => Prescriptions.Add(
         Prescriptions.FirstOrDefault() is { } first ? first.CopyFor(division) : new PrescriptionDraft { Division = division.Id, DivisionName = division.Name });
@@ -101,7 +116,7 @@ public sealed class WorkoutDraft
         var workout = new Workout(
             Id.Length > 0 ? Id : SetupId.For(Name, all.Workouts.Select(one => one.Id), "workout"), Name.Trim(), MakeOrder(), Counting,
             Counting == Counting.Reps ? Number(CheckpointEvery, "checkpointEvery") : 1, Finish,
-            Movements.Select((movement, i) => movement.Make(this, Path("movements", i))).ToItems(),
+            Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
             Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems());
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field))]));
@@ -125,7 +140,7 @@ public sealed class WorkoutDraft
 
     internal double Seconds(string text, string field)
     {
-        if (double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds))
+        if (ReadSeconds(text) is { } seconds)
         {
             return seconds;
         }
@@ -133,6 +148,10 @@ public sealed class WorkoutDraft
         unread.Add(new(field, WorkoutWords.NeedsSeconds));
         return 1;
     }
+
+    /// <summary>Seconds with a point or a comma; null when they cannot be read.</summary>
+    public static double? ReadSeconds(string text) =>
+        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) ? seconds : null;
 
     internal int Time(string text, string field)
     {

@@ -29,7 +29,7 @@ public sealed partial class WorkoutPage(SetupStore store, SetupEditing editing, 
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
-        await editing.Read();
+        await Task.WhenAll(editing.Read(), editing.ReadLibrary());
         draft = Store.All is { Divisions.Count: > 0 } all ? WorkoutDraft.Of(all.Workouts.FirstOrDefault(workout => workout.Id == Id), all) : null;
         (errors, removed, problem, tried) = (FormErrors.None, null, null, false);
         Check();
@@ -53,6 +53,12 @@ public sealed partial class WorkoutPage(SetupStore store, SetupEditing editing, 
     private void AddMovement()
     {
         draft!.AddMovement();
+        Check();
+    }
+
+    private void AddChosen(MovementChoice choice)
+    {
+        draft!.AddMovement(choice.Movement);
         Check();
     }
 

@@ -27,6 +27,8 @@ public static class WorkoutWords
     public const string Fastest = "Nobody is faster than";
     public const string FastestHelp = "An earlier tap must be held on the phone.";
     public const string Standard = "What a good one is";
+    public const string InShort = "In short";
+    public const string InShortHelp = "Empty: made of start and finish.";
     public const string Faults = "Reasons for a no-rep, one a line";
     public const string AddMovement = "Add a movement";
 
