@@ -22,9 +22,9 @@ public sealed record CodeRequest(Role Role, LaneNumber? Lane, int Minutes = 720)
 /// <summary>A new join code, told once.</summary>
 public sealed record CodeMade(string Code, string Url, Role Role, LaneNumber? Lane, Instant ExpiresAt);
 
-/// <summary>GET /api/pad: where the judge's lane is now.</summary>
+/// <summary>GET /api/pad: where the judge's lane is now. The duty is the seat's.</summary>
 public sealed record PadState(
-    string Epoch, string Competition, LaneNumber Lane, string Judge, PadHeat? Heat, SeatId? Seat, Items<HeatId> Certified, string Build);
+    string Epoch, string Competition, LaneNumber Lane, string Judge, PadHeat? Heat, SeatId? Seat, Duty? Duty, Items<HeatId> Certified, string Build);
 
 /// <summary>The heat a lane is in.</summary>
 public sealed record PadHeat(HeatId Id, string Title, Phase Phase);

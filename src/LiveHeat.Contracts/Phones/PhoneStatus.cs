@@ -13,8 +13,9 @@ namespace LiveHeat.Contracts.Phones;
 /// <param name="Storage">safe or at-risk.</param>
 /// <param name="Awake">The screen is kept on.</param>
 /// <param name="Build">What it runs.</param>
+/// <param name="Duty">What its judge has a seat for in that heat; null without a seat.</param>
 public sealed record PhoneStatus(
-    LaneNumber Lane, string? Heat, int Unsent, int OnPhone, string Clock, int? UncertaintyMs, string? Storage, bool? Awake, string? Build);
+    LaneNumber Lane, string? Heat, int Unsent, int OnPhone, string Clock, int? UncertaintyMs, string? Storage, bool? Awake, string? Build, Duty? Duty = null);
 
 /// <summary>A phone as the desk sees it.</summary>
 /// <param name="Device">Its sign-in.</param>

@@ -121,6 +121,10 @@ public static class HeatDeskWords
 
     public static string LastSeen(TimeSpan ago) => $"silent for {TimeWords.Age(ago)}";
 
+    public static string Beside(string judge, Duty duty) => $"{judge}, {(duty == Duty.Witness ? "witness" : "timekeeper")}";
+
+    public static string Waiting(int unsent) => $"{CommonWords.Count(unsent, "tap", "taps")} waiting";
+
     public static string ClockOf(string quality, int? uncertaintyMs) => uncertaintyMs is { } ms ? $"{quality} ±{ms} ms" : quality;
 
     public static string Missing(LaneNumber lane, int unsent) => $"{CommonWords.Count(unsent, "tap", "taps")} of lane {lane} still on a phone";

@@ -19,17 +19,18 @@ internal sealed class PadReader(HeatSessions sessions, SetupReader setup, Timeba
         var called = await sessions.Called();
         var session = Choose(called, judge, lane);
         var competition = session?.State.Snapshot!.Competition ?? (await setup.All(cancellation)).Competition.Name;
+        var seat = session is null ? null : OwnSeat(session.State, judge);
         var heat = session is null ? null : new PadHeat(session.Heat, session.State.Snapshot!.Title, session.State.PhaseAt(time.Now));
         return new PadState(
-            sessions.Epoch, competition, lane, judge.Name, heat, session is null ? null : OwnSeat(session.State, judge)?.Id,
+            sessions.Epoch, competition, lane, judge.Name, heat, seat?.Id, seat?.Duty,
             called.Where(other => other.State.Told == Phase.Certified).Select(other => other.Heat).ToItems(), Build);
     }
 
-    /// <summary>The heat that this judge works in now; otherwise the lane's newest that is not closed.</summary>
+    /// <summary>The heat that this judge works in now; otherwise, or when the lane is through with it, the lane's newest that is not closed.</summary>
     private HeatSession? Choose(IReadOnlyList<HeatSession> called, SignedIn judge, LaneNumber lane)
     {
         var open = called.Where(session => session.State.Find(lane) is { Withdrawn: false } && session.State.Told is not (Phase.Frozen or Phase.Certified)).ToList();
-        return open.FirstOrDefault(session => OwnSeat(session.State, judge) is not null
+        return open.FirstOrDefault(session => OwnSeat(session.State, judge) is not null && session.State.Find(lane) is { Finished: false, Stopped: null }
                 && session.State.PhaseAt(time.Now) is Phase.CountingDown or Phase.Running or Phase.Halted)
             ?? open.MaxBy(session => session.State.CalledAt);
     }

@@ -66,6 +66,9 @@ public sealed class SeatTests(Hall hall) : HallTest(hall)
         await ruth.Join(await Hall.CodeOf(Lane), "Ruth");
         await ruth.IsAt("confirm");
         await ruth.Touch("confirm");
+        await Expect(ruth.Act("duty-primary")).ToContainTextAsync("takes over from Mara");
+        await mara.IsAt("heat");                                    // asking takes nothing from anybody
+        await ruth.Touch("duty-primary");
         await ruth.IsAt("heat");
         await mara.IsAt("taken");
         await Expect(mara.Pad).ToContainTextAsync("Ruth");

@@ -51,6 +51,33 @@ internal sealed partial class JudgePhone(IPage page, Uri site)
         await IsAt("ready");
     }
 
+    /// <summary>The same for somebody who is not there as the lane's judge, or not yet.</summary>
+    /// <param name="duty">primary, witness or timekeeper.</param>
+    public async Task GetReady(string duty)
+    {
+        await Choose(duty);
+        await IsAt("checks");
+        await Touch("ready");
+        await IsAt("ready");
+    }
+
+    /// <summary>Says what for, where the pad asks or offers to.</summary>
+    public async Task Choose(string duty, string view = "confirm")
+    {
+        await IsAt(view);
+        await Touch("choose");
+        await Touch($"duty-{duty}");
+    }
+
+    /// <summary>Touches the target of a timekeeper once its dead time is over.</summary>
+    public async Task Time()
+    {
+        await IsAt("timer");
+        await Expect(Target).ToBeEnabledAsync();
+        await IsSettled(Target);
+        await Target.TapAsync();
+    }
+
     /// <summary>Waits until the target carries this fact of this step.</summary>
     public Task Carries(string fact, int step, int? count = null) => Expect(Target).ToHaveAttributeAsync("data-fact", Fact(fact, step, count));
 

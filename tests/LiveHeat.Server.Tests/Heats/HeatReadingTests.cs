@@ -151,7 +151,39 @@ public sealed class HeatReadingTests(SharedFloor shared) : FloorTest(shared)
         Assert.Equal(("Breakwater Relays", 2, "Judge 2", judge.Seat), (pad.Competition, pad.Lane.Value, pad.Judge, pad.Seat!.Value.Value));
         Assert.Equal(new PadHeat(new HeatId(heat.Id), "Heat " + heat.Id[1..], Phase.Called), pad.Heat);
         Assert.NotEmpty(pad.Build);
+        Assert.Equal(Duty.Primary, pad.Duty);
         Assert.Equal((403, "not-yours"), await Told(Floor.Organiser.Get("/api/pad")));
+    }
+
+    [Theory]
+    [InlineData("witness", Duty.Witness)]
+    [InlineData("timekeeper", Duty.Timekeeper)]
+    public async Task A_pad_beside_the_judge_learns_what_its_seat_is_for_and_the_judge_keeps_the_lane(string duty, Duty told)
+    {
+        var heat = await Floor.Call(lanes: 1);
+        var judge = await heat.Seat(1);
+        var other = await Floor.Join(Role.Judge, 1, "Kim");
+        await heat.Do(other, "take-seat", new { lane = 1, duty });
+
+        var (pad, own) = ((await other.Get("/api/pad")).Read<PadState>(), await Pad(heat));
+
+        Assert.Equal((told, Duty.Primary, judge.Seat), (pad.Duty, own.Duty, own.Seat!.Value.Value));
+        Assert.NotEqual(own.Seat, pad.Seat);
+        Assert.Equal(own.Seat, (await heat.Frame()).Lanes[0].Seat);
+    }
+
+    [Fact]
+    public async Task A_pad_whose_lane_is_through_goes_on_to_the_next_heat_while_others_still_work()
+    {
+        var first = await Floor.Run(lanes: 2);
+        var second = await Floor.Call(lanes: 2);
+        await first[1].Finish(8);
+        Assert.Equal(first.Id, (await Pad(first)).Heat!.Id.Value);
+
+        await first[1].Finish(9);
+
+        Assert.Equal(second.Id, (await Pad(first)).Heat!.Id.Value);
+        Assert.Equal(first.Id, (await first[2].Phone.Get("/api/pad")).Read<PadState>().Heat!.Id.Value);
     }
 
     [Fact]

@@ -59,7 +59,7 @@ export class Database {
   updateTaps(changed) { return this.run('relaxed', ({ taps }) => changed.forEach(tap => taps.put(tap))); }
   removeTaps(orders) { return this.run('relaxed', ({ taps }) => orders.forEach(order => taps.delete(order))); }
 
-  /** @returns {Promise<Tap[]>} with ids from the counter, which moves in the same transaction */
+  /** With ids from the counter, which moves in the same transaction. */
   addTaps(heat, facts) {
     return this.run('strict', ({ kept, taps }) => {
       const added = facts.map(fact => ({ heat, fact, state: 'waiting' }));

@@ -4,17 +4,26 @@ import { laneNow, latest } from './steps.js';
 
 const NOT_UNDOABLE = /^(undone|head-judge-called|finish-timed)$/;
 
-/** @param {{sheet: any, frame: any, lane: number, entries: any[]}} known */
-export function laneModel({ sheet, frame, lane, entries }) {
+/** The judge's taps; those of the own seat beside the judge, after what was done before it. */
+function ownOf(entries, own) {
+  const beside = {};
+  for (const { fact } of entries) if (fact.fact === 'seat-taken' && fact.duty !== 'primary') beside[fact.seat] = fact.instant;
+  return entries.filter(({ fact }) => fact.by || fact.seat === own || !beside[fact.seat] && fact.instant < (beside[own] ?? Infinity));
+}
+
+export function laneModel({ sheet, frame, lane, entries, kept: { seat, duty = 'primary' } = {} }) {
   const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
   const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;
   // The server holds taps until it knows a start; the judge goes on.
-  const facts = start ? entries : entries.map(entry => (!entry.fact.start && entry.flags?.includes('early') ? { ...entry, flags: [] } : entry));
+  const own = ownOf(entries, seat), facts = start ? own : own.map(entry => (!entry.fact.start && entry.flags?.includes('early') ? { ...entry, flags: [] } : entry));
   const now = laneNow(facts, lane, steps.length, frame ? start?.id ?? null : undefined);
   const stand = now.standing.map(({ fact }) => fact), step = steps[now.open - 1] ?? null;
   const here = kind => stand.filter(fact => fact.fact === kind && fact.step === now.open);
   const newest = kind => latest(stand.filter(fact => fact.fact === kind));
-  const last = latest(stand.filter(fact => !fact.by && !NOT_UNDOABLE.test(fact.fact)));
+  const backAt = Math.max(...stand.filter(fact => fact.fact === 'sent-back').map(({ instant }) => instant));
+  const undoable = fact => (duty !== 'timekeeper' ? !fact.by && !NOT_UNDOABLE.test(fact.fact) && (duty === 'primary' || fact.seat === seat)
+    : fact.fact === 'finish-timed' && fact.seat === seat && fact.instant > backAt && (fact.start ?? start?.id) === start?.id);
+  const last = latest(stand.filter(undoable));
   return {
     lane, line, steps, step, told, start, known: entries,
     open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
@@ -82,7 +91,10 @@ export function calledAgain({ ready, heat, readyHeard }, { told }, frame) {
   return ready === heat && !!readyHeard && frame.sequence >= readyHeard && told?.ready === false;
 }
 
-export function seatLost({ seat, seatSince }, { told }, frame) { return !!told && frame.sequence >= seatSince && told.seat !== seat; }
+export function seatLost({ seat, seatSince, duty }, { told, known }, frame) {
+  if (duty !== 'primary') return known.some(({ fact }) => fact.fact === 'seat-given-up' && fact.seat === seat);
+  return !!told && frame.sequence >= seatSince && told.seat !== seat;
+}
 
 export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
   if (!alone) return 'tab';
@@ -90,12 +102,12 @@ export function viewOf({ alone, asksToJoin, kept, model, frame, now }) {
   if (!model || kept.left === kept.heat) return 'waiting';
   const phase = phaseNow(frame, now), over = /ended|frozen|certified/.test(phase);
   if (!kept.seat) return over ? 'waiting' : 'confirm';
-  const counted = model.atCap || model.step?.kind !== 'set' || phase !== 'ended';
-  if (!model.step || model.stopped || model.told?.status === 'withdrawn' || over && counted) return 'finish';
+  const work = kept.duty === 'timekeeper' ? 'timer' : 'heat', counted = kept.duty === 'witness' || model.atCap || model.step?.kind !== 'set' || phase !== 'ended';
+  if (model.told?.status === 'withdrawn' || work === 'heat' && (!model.step || model.stopped || over && counted)) return 'finish';
   if (!over && seatLost(kept, model, frame)) return 'taken';
   if (phase === 'counting-down') return 'countdown';
-  if (/running|halted|ended/.test(phase)) return 'heat';
+  if (over || /running|halted/.test(phase)) return work;
   if (calledAgain(kept, model, frame)) return 'confirm';
   if (kept.ready !== kept.heat) return 'checks';
-  return kept.begun === kept.heat ? 'heat' : 'ready';
+  return kept.begun === kept.heat ? work : 'ready';
 }

@@ -20,7 +20,7 @@ export function afterReceipt(tap, { outcome, sequence, flags, code, detail }) {
 }
 
 export class Outbox {
-  /** @type {import('./database.js').Tap[]} */ taps = [];
+  taps = [];
   epoch = null;
   storing = true;
   attempt = 0;

@@ -9,16 +9,16 @@ import { Sound, Updates, Wake, askForStorage, battery, beTheOnlyTab } from './ph
 import { Recorder } from './recorder.js';
 import { Session, call, readCode } from './session.js';
 import * as around from './views/around.js';
-import { heat } from './views/heat.js';
+import { heat, timer } from './views/heat.js';
 import { fitAll, status } from './views/parts.js';
 import { say } from './words.js';
 
 const LIGHT = matchMedia('(prefers-color-scheme: light)');
-const VIEWS = { ...around, heat };
+const VIEWS = { ...around, heat, timer };
 const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000, LATER_MS = 2_000;
 
 class Pad {
-  alone = true; view = ''; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; soundHeard = false;
+  alone = true; view = ''; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; choosing = false; soundHeard = false;
   storage = 'at-risk'; power = null; pendingCode = ''; transient = ''; callAt = 0; offlineSince = performance.now();
 
   constructor(root, database, { kept, heats, taps }) {
@@ -40,6 +40,7 @@ class Pad {
     const { session, outbox, hub } = this;
     this.readCode();
     addEventListener('hashchange', () => this.readCode());
+    addEventListener('resize', () => this.change());
     addEventListener('pagehide', () => session.keep({ hiddenAt: Date.now() }));
     document.addEventListener('visibilitychange', () => this.seen());
     this.useHere = beTheOnlyTab({
@@ -116,20 +117,29 @@ class Pad {
     this.set({ pendingCode: '' });
   }
 
-  async takeSeat() {
-    this.set({ asking: true, problem: null });
-    await this.session.takeSeat().catch(problem => this.set({ problem }));
-    this.set({ asking: false });
+  /** On another phone; '' when there is none. */
+  get judge() {
+    const { told } = this.model, { kept: { duty, seat } } = this.session;
+    return told?.seat && (duty !== 'primary' || told.seat !== seat) ? told.judge : '';
   }
 
-  async confirm() {
-    const { session } = this, { kept } = session;
+  async takeSeat(duty) {
+    const { session: { kept }, session } = this, { seat } = kept;
+    this.set({ asking: true, problem: null });
+    await session.takeSeat(duty).catch(problem => this.set({ problem }));
+    this.set({ asking: false });
+    return kept.seat !== seat;
+  }
+
+  async confirm(duty = this.session.kept.duty) {
+    const { session, choosing } = this, { kept } = session;
     this.set({ notMine: false });
-    if (kept.seat) { session.keep({ ready: null, readyHeard: null }); return; }
-    await this.takeSeat();
-    if (!kept.seat || !/running|halted/.test(this.frame?.phase)) return;
-    session.keep({ ready: kept.heat });   // takes over in mid-heat: no checks, but where is the lane?
-    this.set({ panel: 'here' });
+    if (!choosing && duty === 'primary' && this.judge) { this.set({ choosing: true }); return; }
+    if (kept.seat && kept.duty === duty && (duty !== 'primary' || !this.judge)) { this.set({ choosing: false }); session.keep({ ready: null, readyHeard: null }); return; }
+    if (!await this.takeSeat(duty)) return;
+    const late = /running|halted/.test(this.frame?.phase);   // no checks, but where is the lane?
+    session.keep({ ready: late ? kept.heat : null, readyHeard: null });
+    this.set({ choosing: false, panel: late ? 'here' : null });
   }
 
   async testSound() {
@@ -165,9 +175,9 @@ class Pad {
   }
 
   report() {
-    const { session: { kept: { joined, heat }, serverBuild }, outbox: { waiting: unsent, taps }, storage, wake, updates } = this, { word: clock, ms: uncertaintyMs } = this.clock.quality();
+    const { session: { kept: { joined, heat, seat, duty }, serverBuild }, outbox: { waiting: unsent, taps }, storage, wake, updates } = this, { word: clock, ms: uncertaintyMs } = this.clock.quality();
     this.reported = unsent;
-    if (joined) this.hub.reportPhone({ lane: joined.lane, heat, unsent, onPhone: taps.length, clock, uncertaintyMs, storage, awake: wake.state === 'on', build: updates.build ?? serverBuild });
+    if (joined) this.hub.reportPhone({ lane: joined.lane, heat, unsent, onPhone: taps.length, clock, uncertaintyMs, storage, awake: wake.state === 'on', ...(seat && { duty }), build: updates.build ?? serverBuild });
   }
 
   tick(now) {
@@ -177,6 +187,10 @@ class Pad {
     }
     if (this.faultsFor?.until < now) this.set({ faultsFor: null });
     if (this.viewName() !== this.view || this.isCapped() !== this.capped) this.draw();
+    this.beat();
+  }
+
+  beat() {
     this.drawn.tick?.();
     this.status.tick();
   }
@@ -198,24 +212,27 @@ class Pad {
   isCapped() { return !!this.model && isCapped(this.model, this.frame, this.clock.now()); }
 
   viewName() {
-    const { alone, session: { kept, signedOut }, model, frame, view, pendingCode } = this;
-    return viewOf({ alone, kept, model, frame, now: this.clock.now(), asksToJoin: pendingCode || signedOut && !/heat|finish/.test(view) });
+    const { alone, session: { kept, signedOut }, model, frame, view, pendingCode, choosing } = this;
+    const found = viewOf({ alone, kept, model, frame, now: this.clock.now(), asksToJoin: pendingCode || signedOut && !/heat|timer|finish/.test(view) });
+    return choosing && /checks|ready|taken/.test(found) ? 'confirm' : found;
   }
 
   draw() {
     const { session, frame, sheet } = this, { kept } = session, lane = kept.joined?.lane;
     this.due = false;
-    this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
+    this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
     this.capped = this.isCapped();
     const view = this.viewName();
     if (view !== this.view) {
       if (view !== 'heat') this.panel = null;
+      if (view !== 'confirm') this.choosing = false;
       this.view = this.root.dataset.view = view;
       this.drawn = VIEWS[view](this);
       this.root.replaceChildren(this.drawn.root, this.status.root);
     }
     this.drawn.update();
     this.status.update();
+    this.beat();
     fitAll();
     Object.assign(document.documentElement.dataset, { look: this.look, hand: kept.hand, colour: this.model?.line.colour ?? 3 });
     if (document.title !== this.competition) document.title = this.competition;

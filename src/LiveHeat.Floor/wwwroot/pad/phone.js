@@ -5,7 +5,6 @@ const SHORT_S = 0.12, LONG_S = 0.7;
 const AHEAD_MS = 400; // placed late enough for the newest clock
 const PATIENCE_MS = 400; // after a reload the old page's lock takes a moment to go
 
-/** @returns {() => void} takes the lock from the other tab */
 export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   const { locks } = navigator;
   if (!locks) { onGranted(); return () => {}; } // no secure context
@@ -76,7 +75,7 @@ async function load(path) {
 
 /** The browser drops the lock whenever the page is hidden. */
 export class Wake {
-  /** @type {'on'|'off'|'cannot'} */ state = 'wakeLock' in navigator ? 'off' : 'cannot';
+  state = 'wakeLock' in navigator ? 'off' : 'cannot';
   wanted = false;
 
   constructor(onChange) {
@@ -144,7 +143,6 @@ export async function battery() {
   return found && { percent: Math.round(found.level * 100), charging: found.charging };
 }
 
-/** @returns {{id: string, state: 'ok'|'ask'|'warn', values?: any}[]} */
 export function checks({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
   const quality = clock.quality();
   return [

@@ -36,7 +36,7 @@ export function readCode(text) {
 
 // `ready`, `begun`, `left` are heats; `seatSince`, `readyHeard`, `ruling` ledger sequences.
 const FRESH = { heat: null, seat: null, seatSince: 0, ready: null, readyHeard: null, begun: null, noStart: '', ruling: 0 };
-const NOTHING = { ...FRESH, joined: null, left: null, epoch: null, hand: 'right', look: null, hiddenAt: null };
+const NOTHING = { ...FRESH, duty: 'primary', joined: null, left: null, epoch: null, hand: 'right', look: null, hiddenAt: null };
 const ASK_AGAIN_MS = 5_000;
 
 export class Session {
@@ -83,7 +83,7 @@ export class Session {
   async join(code, name) {
     await call('/api/join', { code, name });
     const pad = await call('/api/pad');
-    this.keep({ ...FRESH, left: null });
+    this.keep({ ...FRESH, duty: 'primary', left: null });
     this.hear(pad);
     this.hub.retryNow();   // the link was nobody's
   }
@@ -96,18 +96,18 @@ export class Session {
   readProgram() { return this.alone('program', async () => { this.program = await call('/api/program'); this.onChange(); }); }
 
   /** A judge at work is not pushed away by the next heat. */
-  hear({ epoch, competition, lane, judge, heat, seat, certified, build }) {
+  hear({ epoch, competition, lane, judge, heat, seat, duty, certified, build }) {
     const { kept, outbox } = this;
     Object.assign(this, { signedOut: false, serverBuild: build, next: null });
     outbox.saw(epoch);
     outbox.certified(certified);
     for (const id of certified) if (id !== kept.heat && this.heats.delete(id)) this.database.forgetHeat(id);
     const atWork = kept.seat && kept.ready === kept.heat && kept.left !== kept.heat;
-    let changes = {};
-    if (heat?.id === kept.heat) changes = { seat: seat ?? kept.seat };
-    else if (heat && !atWork) changes = { ...FRESH, heat: heat.id, seat };
-    else this.next = heat;
-    this.keep({ joined: { lane, judge, competition }, epoch, ...changes });
+    const here = heat?.id === kept.heat, moves = heat && !here && !atWork, before = here && seat !== kept.seat && kept.seat;
+    if (!here && !moves) this.next = heat;
+    // A new duty leaves a seat behind.
+    if (seat && before && (duty !== 'primary' || kept.duty !== 'primary')) this.alone('seat', () => this.command('give-up-seat', { lane, seat: before }));
+    this.keep({ joined: { lane, judge, competition }, epoch, ...(moves && { ...FRESH, heat: heat.id }), ...(seat && (here || moves) && { seat, duty }) });
     this.follow();
   }
 
@@ -177,8 +177,8 @@ export class Session {
 
   async command(command, fields) { return call(`/api/heats/${this.kept.heat}/commands`, { id: await this.database.nextId(), command, ...fields }); }
 
-  async takeSeat() {
-    const { sequence } = await this.command('take-seat', { lane: this.kept.joined.lane, duty: 'primary' });
+  async takeSeat(duty) {
+    const { sequence } = await this.command('take-seat', { lane: this.kept.joined.lane, duty });
     this.keep({ seatSince: sequence });
     this.hear(await call('/api/pad'));
   }
@@ -189,8 +189,8 @@ export class Session {
   }
 
   repeatReady() {
-    const { heat, ready, readyHeard, seat, joined } = this.kept;
-    if (!heat || ready !== heat || readyHeard !== null || !seat) return;
+    const { heat, ready, readyHeard, seat, duty, joined } = this.kept;
+    if (!heat || ready !== heat || readyHeard !== null || !seat || duty !== 'primary') return;   // the lane is ready when its judge is
     this.alone('ready', async () => {
       const { sequence } = await this.command('ready', { lane: joined.lane, seat }).catch(problem => {
         if (problem.status) return { sequence: 0 };   // too late to matter

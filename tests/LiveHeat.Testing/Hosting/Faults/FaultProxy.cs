@@ -136,7 +136,7 @@ internal sealed class FaultProxy : IAsyncDisposable
     private async Task Serve(Socket client)
     {
         Keep(client);
-        if (fault == Fault.Reset)
+        if (fault is Fault.Reset or Fault.Refuse)        // who came between the cut and the end of listening
         {
             Abort(client);
             return;

@@ -4,7 +4,7 @@ import { calledAgain, finishMs } from '../lane.js';
 import { checks as checksOf } from '../phone.js';
 import { readCode } from '../session.js';
 import { say } from '../words.js';
-import { button, clockText, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
+import { button, clockText, dutyMark, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
 
 /** Built anew whenever what it is made of changes. */
 const page = (name, made, build) => pad => {
@@ -62,14 +62,26 @@ export const waiting = page('waiting', pad => [pad.competition, pad.session.kept
 
 const isAgain = pad => calledAgain(pad.session.kept, pad.model, pad.frame);
 
-export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.notMine, pad.asking, pad.frame?.phase, isAgain(pad)], pad => {
-  const { line, lane } = pad.model, late = /running|halted/.test(pad.frame?.phase);
-  return [
+const other = pad => button('choose', say('confirm.choose'), () => pad.set({ choosing: true }));
+const choice = (pad, duty) => {
+  const over = duty === 'primary' && pad.judge, name = pad.judge || say('choose.judge');
+  return h(`button.big${over ? '.dispute' : ''}`, { act: `duty-${duty}`, on: () => pad.confirm(duty), disabled: pad.asking },
+    say(`choose.${duty}`, { name }), h('small', {}, say(over ? 'choose.over' : `choose.${duty}.how`, { name })));
+};
+
+const chooser = pad => [
+  h('div.row', {}, laneTag(pad.model.lane), h('h2', {}, pad.model.line.name)), lead(say(pad.judge ? 'choose.taken' : 'choose', { name: pad.judge, lane: pad.model.lane })), trouble(sentence(pad.problem)),
+  ...['primary', 'witness', 'timekeeper'].map(duty => choice(pad, duty)), button('close', say('here.close'), () => pad.set({ choosing: false, problem: null }), '.wide'),
+];
+
+export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.notMine, pad.asking, pad.frame?.phase, isAgain(pad), pad.choosing, pad.judge, pad.session.kept.duty], pad => {
+  const { line, lane } = pad.model, late = /running|halted/.test(pad.frame?.phase), { duty } = pad.session.kept;
+  return pad.choosing ? chooser(pad) : [
     heading(pad), laneTag(lane, '.huge'), h('h2', {}, line.name), quiet(line.divisionName), h('ol.names', {}, ...line.athletes.map(name => h('li', {}, name))),
     lead(say('confirm.ask')), (late || isAgain(pad)) && h('p.note', {}, say(late ? 'confirm.late' : 'confirm.again')),
     trouble(pad.notMine ? say('confirm.not-mine', { lane, team: line.name }) : sentence(pad.problem)),
-    button('confirm', say('confirm.yes'), () => pad.confirm(), '.big', { disabled: pad.asking }),
-    button('not-mine', say('confirm.no'), () => pad.set({ notMine: true }), '.wide'),
+    button('confirm', say(`confirm.${duty}`), () => pad.confirm(), '.big', { disabled: pad.asking }),
+    h('div.pair.wide', {}, button('not-mine', say('confirm.no'), () => pad.set({ notMine: true })), other(pad)),
   ];
 });
 
@@ -78,22 +90,23 @@ export const checks = page('checks', pad => [checksOf(pad), pad.sound.ready, pad
   h('ul.list', {}, ...checksOf(pad).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
     id === 'sound' && state === 'ask' && h('span.pair', {}, button('sound-test', say('checks.sound'), () => pad.testSound()),
       button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sound.ready }))))),
-  settings(pad),
+  settings(pad, other(pad)),
   h('button.big', { act: 'ready', on: () => pad.ready() }, say('checks.ready'), h('small', {}, say('lane', { lane: pad.model.lane, team: pad.model.line.name }))),
 ]);
 
 export const ready = page('ready', pad => [pad.model.line, pad.session.kept, pad.offline], pad => {
-  const { session, model } = pad, { noStart, readyHeard, heat } = session.kept;
+  const { session, model } = pad, { noStart, readyHeard, heat, duty } = session.kept;
   return [
-    heading(pad), laneTag(model.lane, '.huge'), h('h2', {}, model.line.name), trouble(noStart && say(`ready.${noStart}`)), h('p', {}, say('ready')), beginner(model),
-    readyHeard === null && pad.offline && h('p.note', {}, say('ready.unheard')), holdButton(pad, 'begin', say('ready.begin'), () => session.keep({ begun: heat }), '.wide'),
+    heading(pad), laneTag(model.lane, '.huge'), h('h2', {}, model.line.name), dutyMark(pad), trouble(noStart && say(`ready.${noStart}`)), h('p', {}, say('ready')), duty === 'timekeeper' ? lead(say('choose.timekeeper.how')) : beginner(model),
+    readyHeard === null && duty === 'primary' && pad.offline && h('p.note', {}, say('ready.unheard')),
+    h('div.pair.wide', {}, holdButton(pad, 'begin', say('ready.begin'), () => session.keep({ begun: heat })), other(pad)),
   ];
 });
 
 export function countdown(pad) {
   const digits = h('div.digits', { role: 'timer' });
   return {
-    root: h('div.body.countdown', {}, h('div.row', {}, laneTag(pad.model.lane), h('h2', {}, pad.model.line.name)), digits, beginner(pad.model)),
+    root: h('div.body.countdown', {}, h('div.row', {}, laneTag(pad.model.lane), h('h2', {}, pad.model.line.name)), digits, dutyMark(pad) || beginner(pad.model)),
     update() {},
     tick() {
       const ms = pad.clock.msUntil(pad.frame.start.goAt);
@@ -102,11 +115,11 @@ export function countdown(pad) {
   };
 }
 
-export const taken = page('taken', pad => [pad.model.told.seat, pad.problem, pad.asking], pad => {
-  const { told: { seat, judge: name }, lane } = pad.model;
+export const taken = page('taken', pad => [pad.judge, pad.problem, pad.asking], pad => {
+  const { judge: name, model: { lane }, session: { kept: { duty } } } = pad;
   return [
-    laneTag(lane, '.huge'), lead(say(seat ? 'taken' : 'taken.unknown', { name, lane })), h('p', {}, say('taken.how')), trouble(sentence(pad.problem)),
-    button('take-back', say('taken.back'), () => pad.takeSeat(), '.wide', { disabled: pad.asking }),
+    laneTag(lane, '.huge'), lead(say(name && duty === 'primary' ? 'taken' : 'taken.unknown', { name, lane })), h('p', {}, say('taken.how')), trouble(sentence(pad.problem)),
+    h('div.pair.wide', {}, button('take-back', say('taken.back'), () => pad.takeSeat(duty), '', { disabled: pad.asking }), other(pad)),
   ];
 });
 
@@ -135,17 +148,18 @@ export function finish(pad) {
   return {
     root: h('div.body.finish', {}, top, note, read, after, bar.root), tick: bar.tick,
     update() {
-      const { lane, line, readBack } = pad.model, said = score(pad.model), { next } = session;
-      refill(top, [said, line.name], () => [h('div.row', {}, laneTag(lane), h('h2', {}, line.name)), quiet(said[0]), h('b.result', { act: 'result' }, said[1]), quiet(said[2])]);
-      fit(top.children[2], 76);
+      const { lane, line, readBack } = pad.model, said = score(pad.model), { next, kept: { duty } } = session, beside = duty !== 'primary';
+      refill(top, [said, line.name], () => [h('div.row', {}, laneTag(lane), h('h2', {}, line.name)), dutyMark(pad), quiet(said[0]), h('b.result', { act: 'result' }, said[1]), quiet(said[2])]);
+      fit(top.querySelector('.result'), 76);
       note.hidden = !notice(pad, note);
       refill(read, readBack, () => (readBack ? lead(say(readBack.agreed ? 'finish.agreed' : 'finish.disputed', readBack), 'read-back') : [
         lead(say('finish.read')), h('div.pair', {}, ...line.athletes.map(one => button('captain-name', one, () => pick(one))), other),
         h('div.pair', {}, button('agree', say('finish.agree'), answer(true), '.big'), button('dispute', say('finish.dispute'), answer(false), '.big.dispute'))]));
       for (const one of read.querySelectorAll('[data-act=captain-name]')) one.setAttribute('aria-pressed', String(one.textContent === name));
       for (const one of read.querySelectorAll('.big')) one.disabled = !name;
+      read.hidden = beside;   // the judge reads it to the captain
       refill(after, [next, !!readBack], () => [
-        next && h('p', {}, say('finish.called', next)), (readBack || next) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide')]);
+        next && h('p', {}, say('finish.called', next)), (readBack || next || beside) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide')]);
       bar.update();
     },
   };

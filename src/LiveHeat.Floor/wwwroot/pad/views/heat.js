@@ -2,7 +2,7 @@
 
 import { capMs, checkpoint, following, heatMs, tooEarly } from '../lane.js';
 import { say } from '../words.js';
-import { LONG_HOLD_MS, Target, button, clockText, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
+import { LONG_HOLD_MS, Target, button, clockText, dutyMark, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
 
 const DEAD_MS = 1_000, NO_REP_DEAD_MS = 500, DIGIT_DEAD_MS = 300;
 
@@ -13,10 +13,11 @@ export function deadMs({ step, count }, { fact, count: next }, rate) {
   return Math.min(DEAD_MS, step.earliestMs / step.quantity * ((next ?? step.quantity) - count) / rate / 2);
 }
 
-function lastState({ model: { last, lastSafe }, frame }) {
-  if (!last) return '';
-  const at = heatMs(frame, last.instant), time = at === null || last.timeKnown === false ? '' : clockText(at, 1);
-  return say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : 'phone'}`, { time });
+/** Times round up, as hand times do. */
+function lastTap({ model: { last, lastSafe }, frame }) {
+  if (!last) return [];
+  const at = last.timeKnown === false ? null : heatMs(frame, last.instant);
+  return [say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : 'phone'}`), at === null ? '' : clockText(Math.ceil(at / 100) * 100, 1)];
 }
 
 function targetView(pad) {
@@ -44,7 +45,7 @@ function targetView(pad) {
     const { kind, quantity, movement } = step, unit = /^(cal|m|kg)$/.test(step.unit) ? ` ${step.unit}` : '';
     if (kind === 'tag') return [line.athletes[step.athlete - 1], line.athletes[step.to - 1], say('target.tag')];
     if (kind === 'finish') return ['', step.label, say('target.finish')];
-    if (kind === 'value') return [`${digits || '–'}${unit}`, step.label, say('target.value')];
+    if (kind === 'value') return [say('target.value', { value: `${digits || '–'}${unit}` }), step.label, ''];
     const counts = carried.fact === 'count-reached', debt = owed ? say('target.owed', { n: owed }) : '';
     return [`${carried.count ?? quantity}${unit}`, counts ? say('target.of', { quantity, name: movement }) : movement || step.label,
       [debt, counts ? '' : say('target.done')].filter(Boolean).join(', ')];
@@ -61,7 +62,7 @@ function targetView(pad) {
       const shown = label(model), [next] = following(model);
       [big, name, verb].forEach((element, i) => put(element, shown[i]));
       put(then, capped ? say('target.capped') : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
-      put(state, lastState(pad));
+      put(state, lastTap(pad).join(' '));
       root.dataset.kind = kind;
       target.dataset.fact = JSON.stringify(carried);
       target.disabled = !carried;
@@ -85,11 +86,49 @@ function targetView(pad) {
   };
 }
 
+function head(pad, under) {
+  const team = h('h2'), clock = h('b'), cap = h('small');
+  return {
+    root: h('header', {}, laneTag(pad.model.lane), h('div.team', {}, team, under), h('div.clock', {}, clock, cap)),
+    tick() {
+      const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.clock.now()), limit = capMs(model);
+      put(team, model.line.name);
+      put(clock, at === null ? '–:––' : clockText(at));
+      put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
+    },
+  };
+}
+
+/** A timekeeper's: one target that records the finish, once. */
+export function timer(pad) {
+  const top = head(pad, dutyMark(pad)), note = h('div.then-line'), bar = foot(pad, false);
+  const lines = [h('b'), h('strong'), h('em')], words = h('div.words', {}, ...lines), target = h('button.target', { act: 'done' }, words);
+  const next = button('next', say('finish.next'), () => pad.session.goOn(), '.wide'), soonest = () => pad.model.steps.reduce((sum, { earliestMs }) => sum + earliestMs, 0);
+  const press = new Target(pad, target, {
+    carried: () => !target.disabled && { fact: 'finish-timed' }, holdMs: (_, stamp) => ((heatMs(pad.frame, pad.clock.instantOf(stamp)) ?? Infinity) < soonest() ? LONG_HOLD_MS : 0),
+    onHold: ms => pad.note('early', ms), onAct: (fact, stamp) => pad.record(stamp, fact),
+  });
+  return {
+    root: h('div.body.heat.timer', {}, top.root, note, h('section.work', {}, h('div.main', {}, target, next)), bar.root),
+    tick() { top.tick(); bar.tick(); },
+    update() {
+      const { model: { steps, last }, frame } = pad, over = /ended|frozen|certified/.test(frame?.phase), [where, time] = lastTap(pad);
+      const shown = last ? [time, say('timer'), where] : over ? ['', say('timer.over'), ''] : ['', say('timer'), say('timer.when', steps.at(-1))];
+      lines.forEach((line, i) => put(line, shown[i]));
+      target.disabled = last || over;
+      press.relabel(`${!last}`, DEAD_MS);
+      next.hidden = !over && !(last && pad.session.next);
+      note.hidden = !notice(pad, note);
+      bar.update();
+      fit(words, 110);
+    },
+  };
+}
+
 export function heat(pad) {
-  const team = h('h2'), who = h('span.who'), clock = h('b'), cap = h('small');
+  const who = h('span'), top = head(pad, h('div.who', {}, dutyMark(pad), ' ', who));
   const tape = strip(), then = h('div.then-line'), work = targetView(pad), bar = foot(pad, true), atCap = capView(pad), panel = h('div.panel');
-  const root = h('div.body.heat', {}, h('header', {}, laneTag(pad.model.lane), h('div.team', {}, team, who), h('div.clock', {}, clock, cap)),
-    tape.root, then, atCap.root, work.root, bar.root, panel);
+  const root = h('div.body.heat', {}, top.root, tape.root, then, atCap.root, work.root, bar.root, panel);
 
   function whoText({ step, athlete, line, rounds }) {
     const round = step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
@@ -109,21 +148,13 @@ export function heat(pad) {
     fit(text, 20);
   }
 
-  function tick() {
-    const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.clock.now()), limit = capMs(model);
-    put(clock, at === null ? '–:––' : clockText(at));
-    put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
-    bar.tick();
-  }
-
   return {
-    root, tick,
+    root, tick() { top.tick(); bar.tick(); },
     update() {
       const { model, frame, capped, session: { kept }, look } = pad, ended = frame?.phase === 'ended';
-      put(team, model.line.name);
       put(who, whoText(model));
       tape.update(model);
-      root.classList.toggle('capped', capped);
+      root.classList.toggle('tight', capped || model.step?.kind === 'value');
       atCap.root.hidden = !capped;
       if (capped) atCap.update();
       thenLine();
@@ -168,7 +199,7 @@ function awayPanel(pad) {
 }
 
 function herePanel(pad) {
-  const { steps, open, line, athlete, rounds } = pad.model;
+  const { steps, open, line, athlete, rounds } = pad.model, judges = pad.session.kept.duty === 'primary';
   const close = () => pad.set({ panel: null });
   const tell = fact => event => { close(); pad.record(event.timeStamp ?? event, fact); };
   const jump = (one, before) => button('here-step', one.label, tell({ fact: before?.kind === 'tag' ? 'tag-made' : 'step-done', step: one.step - 1, timeKnown: false }), '',
@@ -180,11 +211,11 @@ function herePanel(pad) {
   requestAnimationFrame(() => { list.scrollTop = rows.find(row => row.ariaCurrent)?.offsetTop - list.clientHeight / 2; });
   return [
     h('div.row', {}, h('h2', {}, say('here.title')), button('close', say('here.close'), close)), quiet(say('here.how')), list,
-    athlete && h('div.pair', {}, h('p', {}, say('here.who')), ...line.athletes.map((name, i) =>
+    judges && athlete && h('div.pair', {}, h('p', {}, say('here.who')), ...line.athletes.map((name, i) =>
       button('athlete', name, tell({ fact: 'athlete-working', step: open, athlete: i + 1 }), '', { disabled: i + 1 === athlete, 'data-athlete': i + 1 }))),
-    h('div.pair', {}, h('p', {}, say('here.stop')), ...['withdrew', 'medical'].map(reason => holdButton(pad, `stop-${reason}`, say(`here.${reason}`), tell({ fact: 'lane-stopped', reason })))),
+    judges && h('div.pair', {}, h('p', {}, say('here.stop')), ...['withdrew', 'medical'].map(reason => holdButton(pad, `stop-${reason}`, say(`here.${reason}`), tell({ fact: 'lane-stopped', reason })))),
     settings(pad),
-  ];
+  ].filter(Boolean);
 }
 
 /** The lane as tape: sets as wide as their expected time, joints at the tags, the roll at the end. */

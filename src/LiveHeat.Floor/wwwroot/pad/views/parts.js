@@ -5,7 +5,7 @@ import { phrase, ruling, say } from '../words.js';
 export const UNDO_HOLD_MS = 600, LONG_HOLD_MS = 800;
 const LEAST_PX = 11, fits = {}, due = [];
 
-/** An element such as "p.lead". @returns {any} */
+/** An element such as "p.lead". */
 export function h(name, { act, on, ...props } = {}, ...children) {
   const [tag, ...classes] = name.split('.');
   const element = document.createElement(tag);
@@ -32,10 +32,10 @@ export function refill(element, made, build) {
   element.replaceChildren(...[build()].flat().filter(Boolean));
 }
 
-/** The text is to shrink until it stays inside, when all that changed is drawn. */
+/** The text is to shrink until it stays inside. */
 export function fit(...one) { due.push(one); }
 
-/** Laying out is slow: once for all, and what was found is kept. */
+/** Laying out is slow: once for all that changed, and what was found is kept. */
 export function fitAll() {
   const all = due.splice(0).map(([element, size]) => [element, size, element.clientWidth, element.clientHeight]);
   for (let [element, size, wide, high] of all) {
@@ -116,6 +116,7 @@ export class Target {
 
 export const laneTag = (lane, classes = '') => h(`div.lane${classes}`, {}, String(lane));
 export const lead = (text, act) => h('p.lead', { act }, text);
+export const dutyMark = ({ session: { kept: { duty } } }) => duty !== 'primary' && h('b.duty', {}, say(duty));
 export const quiet = text => h('p.quiet', {}, text);
 export const trouble = text => text && h('p.problem', { role: 'alert' }, text);
 
@@ -125,9 +126,9 @@ export function holdButton(pad, act, text, onAct, classes = '') {
   return element;
 }
 
-export function settings({ session, look: now }) {
+export function settings({ session, look: now }, more) {
   const hand = session.kept.hand === 'right' ? 'left' : 'right', look = now === 'dark' ? 'light' : 'dark';
-  return h('div.pair', {}, button('hand', say(hand), () => session.keep({ hand })), button('look', say(look), () => session.keep({ look })));
+  return h('div.pair', {}, button('hand', say(hand), () => session.keep({ hand })), button('look', say(look), () => session.keep({ look })), more);
 }
 
 export function foot(pad, withHere) {
@@ -138,10 +139,10 @@ export function foot(pad, withHere) {
     root: h('nav.bar', {}, undo, withHere && button('here', say('here'), () => pad.set({ panel: 'here' })), call.root),
     tick: call.tick,
     update() {
-      const { last } = pad.model;
+      const { model: { last }, frame } = pad;
       put(what, last ? phrase(last, pad.model) : say('undo.nothing'));
       press.relabel(last?.id, 0);
-      undo.disabled = !last;
+      undo.disabled = !last || /frozen|certified/.test(frame?.phase);
       fit(undo, 18);
     },
   };
