@@ -23,17 +23,17 @@ internal static class CallRules
             {
                 Id = take.Id, Instant = asking.Now, By = asking.By, Lane = take.Lane, Duty = take.Duty, Seat = new SeatId(asking.NewId),
             }),
-            HeatCommand.GiveUpSeat give => OwnSeat(heat, give.Seat, asking) ?? new Verdict.Accepted(new HeatFact.SeatGivenUp
+            HeatCommand.GiveUpSeat give => OwnSeat(heat, give.Lane, give.Seat, asking) ?? new Verdict.Accepted(new HeatFact.SeatGivenUp
             {
                 Id = give.Id, Instant = asking.Now, By = asking.By, Lane = give.Lane, Seat = give.Seat, Reason = give.Reason,
             }),
-            HeatCommand.Ready ready => OwnSeat(heat, ready.Seat, asking) ?? new Verdict.Accepted(new HeatFact.LaneReady
+            HeatCommand.Ready ready => OwnSeat(heat, ready.Lane, ready.Seat, asking) ?? new Verdict.Accepted(new HeatFact.LaneReady
             {
                 Id = ready.Id, Instant = asking.Now, By = asking.By, Lane = ready.Lane, Seat = ready.Seat,
             }),
             HeatCommand.OverrideReady or HeatCommand.WithdrawLane when phase is not (Phase.Called or Phase.Armed) =>
                 HeatRules.WrongPhase("Lanes are made ready or withdrawn before GO."),
-            HeatCommand.OverrideReady over => over.Lanes.FirstOrDefault(lane => heat.Find(lane) is null) is { Value: > 0 } missing
+            HeatCommand.OverrideReady over => over.Lanes.Where(lane => heat.Find(lane) is null).ToList() is [var missing, ..]
                 ? new Verdict.Refused("no-such-lane", $"This heat has no lane {missing}.")
                 : new Verdict.Accepted(new HeatFact.LanesOverridden
                 {
@@ -59,6 +59,11 @@ internal static class CallRules
             return new Verdict.Refused("bad-setup", "No team stands on any lane of this heat. Put teams on lanes first.");
         }
 
+        if (snapshot.Lanes.CountBy(lane => lane.Lane).FirstOrDefault(lane => lane.Value > 1) is { Value: > 1, Key: var twice })
+        {
+            return new Verdict.Refused("bad-setup", $"Two teams stand on lane {twice}. Give one of them another lane.");
+        }
+
         var errors = snapshot.Lanes.Select(lane => PlanCompiler.Compile(snapshot.Workout, lane.LineUp())).OfType<Compiled.Impossible>()
             .SelectMany(impossible => impossible.Errors).ToList();
         return errors.Count == 0
@@ -66,11 +71,12 @@ internal static class CallRules
             : new Verdict.Refused("bad-setup", string.Join(" ", errors.Select(error => error.Message).Distinct().Take(3)));
     }
 
-    private static Verdict? OwnSeat(HeatState heat, SeatId id, Asking asking) => heat.Seats.FirstOrDefault(seat => seat.Id == id) switch
+    private static Verdict? OwnSeat(HeatState heat, LaneNumber lane, SeatId id, Asking asking) => heat.Seats.FirstOrDefault(seat => seat.Id == id) switch
     {
         null => new Verdict.Refused("seat-given-up", "This heat knows no such seat. Confirm lane and team again."),
         { Until: not null } => new Verdict.Refused("seat-given-up", "Another phone has taken this lane over, or the seat was given up. Confirm lane and team again."),
         var seat when asking.By.Role == Role.Judge && seat.SignIn != asking.By.SignIn => new Verdict.Refused("not-yours", "This seat is another phone's."),
+        var seat when seat.Lane != lane => new Verdict.Refused("seat-given-up", $"This seat is on lane {seat.Lane}, not on lane {lane}. Confirm lane and team again."),
         _ => null,
     };
 }

@@ -58,9 +58,13 @@ internal static class ClockRules
     private static Verdict Observe(HeatState heat, Phase phase, HeatCommand.ObserveStart command, Asking asking)
     {
         var goAt = command.GoAt ?? asking.Now + -command.AgoMs;
-        if (goAt > asking.Now || asking.Now - goAt > LongestAgoMs)
+        // What is put right may lie as far back as the heat is long; half an hour around what it was is enough for any mistake.
+        var around = command.Start is not null && heat.Clock.Start is { } known ? known.GoAt : asking.Now;
+        if (goAt > asking.Now || Math.Abs(around - goAt) > LongestAgoMs)
         {
-            return new Verdict.Refused("unreadable", "The horn must have gone by now, and no more than half an hour ago.");
+            return new Verdict.Refused("unreadable", command.Start is null
+                ? "The horn must have gone by now, and no more than half an hour ago."
+                : "The horn must have gone by now, and within half an hour of the start that is put right.");
         }
 
         if (command.Start is { } start)

@@ -60,7 +60,7 @@ internal static class EndRules
         if (NearTies.Of(heat).FirstOrDefault(tie => !tie.Decided) is { } open)
         {
             return new Verdict.Refused("near-tie-open", open.AtCap
-                ? $"Lane {open.Lanes[0]} was closer to the cap than can be measured. The head judge decides first."
+                ? $"Lane {open.Lanes[0]} was closer to the cap than can be measured, or judge and timekeepers disagree about it. The head judge decides first."
                 : $"Lanes {open.Lanes[0]} and {open.Lanes[1]} finished closer than can be measured. The head judge decides their order first, or lets the tie stand.");
         }
 

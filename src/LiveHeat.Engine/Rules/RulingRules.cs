@@ -6,6 +6,11 @@ namespace LiveHeat.Engine.Rules;
 /// <summary>What the head judge rules on a lane or a fact.</summary>
 internal static class RulingRules
 {
+    /// <summary>An hour, in milliseconds: more is a slip of the finger, and sums of what stands must not overflow.</summary>
+    private const int MostMs = 3_600_000;
+
+    private const int MostReps = 10_000;
+
     public static Verdict? Decide(HeatState heat, HeatCommand command, Asking asking)
     {
         if (command is not (HeatCommand.SendBack or HeatCommand.OweReps or HeatCommand.HoldLane or HeatCommand.ResumeLane or HeatCommand.AdjustTime
@@ -36,7 +41,7 @@ internal static class RulingRules
         {
             HeatCommand.SendBack back => Step(lane, back.Step)
                 ?? Accept(new HeatFact.SentBack { Id = id, Instant = now, By = by, Lane = number, Step = back.Step, Reason = why }),
-            HeatCommand.OweReps { Reps: < 1 } => new Verdict.Refused("unreadable", "Say how many reps are owed, from 1."),
+            HeatCommand.OweReps { Reps: < 1 or > MostReps } => new Verdict.Refused("unreadable", "Say how many reps are owed, from 1 to 10,000."),
             HeatCommand.OweReps owe => Step(lane, owe.Step)
                 ?? Accept(new HeatFact.RepsOwed { Id = id, Instant = now, By = by, Lane = number, Step = owe.Step, Reps = owe.Reps, Reason = why }),
             HeatCommand.HoldLane when lane.HeldSince is not null => HeatRules.WrongPhase($"Lane {number} is held already."),
@@ -44,7 +49,7 @@ internal static class RulingRules
             HeatCommand.HoldLane hold => Accept(new HeatFact.LaneHeld { Id = id, Instant = now, By = by, Lane = number, MovesCap = hold.MovesCap, Reason = why }),
             HeatCommand.ResumeLane when lane.HeldSince is null => HeatRules.WrongPhase($"Lane {number} is not held."),
             HeatCommand.ResumeLane => Accept(new HeatFact.LaneResumed { Id = id, Instant = now, By = by, Lane = number, Reason = why }),
-            HeatCommand.AdjustTime { AdjustMs: 0 or < -3_600_000 or > 3_600_000 } => new Verdict.Refused("unreadable", "Give the seconds to add or take, up to an hour."),
+            HeatCommand.AdjustTime { AdjustMs: 0 or < -MostMs or > MostMs } => new Verdict.Refused("unreadable", "Give the seconds to add or take, up to an hour."),
             HeatCommand.AdjustTime adjust => Accept(new HeatFact.TimeAdjusted
             {
                 Id = id, Instant = now, By = by, Lane = number, AdjustMs = adjust.AdjustMs, MovesCap = adjust.MovesCap, Reason = why,
@@ -56,6 +61,8 @@ internal static class RulingRules
             HeatCommand.Warn => Accept(new HeatFact.Warned { Id = id, Instant = now, By = by, Lane = number, Reason = why }),
             HeatCommand.Penalise { AddMs: <= 0, Reps: <= 0 } or HeatCommand.Penalise { AddMs: < 0 } or HeatCommand.Penalise { Reps: < 0 } =>
                 new Verdict.Refused("unreadable", "A penalty adds seconds or takes reps: give one of them above 0."),
+            HeatCommand.Penalise { AddMs: > MostMs } or HeatCommand.Penalise { Reps: > MostReps } =>
+                new Verdict.Refused("unreadable", "A penalty is at most an hour or 10,000 reps."),
             HeatCommand.Penalise penalise => Accept(new HeatFact.Penalised
             {
                 Id = id, Instant = now, By = by, Lane = number, AddMs = penalise.AddMs, Reps = penalise.Reps, Reason = why,
@@ -107,6 +114,11 @@ internal static class RulingRules
         if (heat.Clock.Start is null)
         {
             return HeatRules.WrongPhase("No start is in force, so nothing can be placed in time.");
+        }
+
+        if (command.Tap.UncertaintyMs < 0)
+        {
+            return new Verdict.Refused("unreadable", "How uncertain a time is, is never below nothing.");
         }
 
         var tap = command.Tap with { Start = null, Plan = lane.PlanVersion };
