@@ -40,7 +40,29 @@ public static class WireJson
 
     /// <summary>A fact from the ledger.</summary>
     /// <exception cref="JsonException">The text is no fact.</exception>
-    public static HeatFact ReadFact(string json) => JsonSerializer.Deserialize<HeatFact>(json, Options) ?? throw new JsonException("A fact is missing.");
+    public static HeatFact ReadFact(string json) => Read(() => JsonSerializer.Deserialize<HeatFact>(json, Options));
+
+    /// <summary>A tap as a phone sent it.</summary>
+    /// <exception cref="JsonException">It is no floor fact.</exception>
+    public static HeatFact.Floor ReadTap(JsonElement json) => Read(() => json.Deserialize<HeatFact.Floor>(Options));
+
+    /// <summary>A command as somebody sent it.</summary>
+    /// <exception cref="JsonException">It is no command.</exception>
+    public static HeatCommand ReadCommand(JsonElement json) => Read(() => json.Deserialize<HeatCommand>(Options));
+
+    private static T Read<T>(Func<T?> read)
+        where T : class
+    {
+        try
+        {
+            return read() ?? throw new JsonException("Something must stand here.");
+        }
+        catch (Exception wrong) when (wrong is NotSupportedException or ArgumentException or InvalidOperationException)
+        {
+            // The library says so of a case without its name, and of half a surrogate pair.
+            throw new JsonException("This is none of the cases that have a name.", wrong);
+        }
+    }
 
     private static JsonSerializerOptions Frozen()
     {

@@ -129,7 +129,7 @@ public sealed partial class HeatSession : IDisposable
         {
             return WireJson.ReadFact(line.Body);
         }
-        catch (Exception wrong) when (wrong is System.Text.Json.JsonException or NotSupportedException)
+        catch (System.Text.Json.JsonException)
         {
             BrokenAt ??= line.Sequence;
             return null;

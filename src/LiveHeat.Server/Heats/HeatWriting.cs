@@ -67,11 +67,11 @@ internal static class HeatWriting
         string hash;
         try
         {
-            (command, hash) = (body.Deserialize<HeatCommand>(WireJson.Options)!, HeatSession.HashOf(body));
+            (command, hash) = (WireJson.ReadCommand(body), HeatSession.HashOf(body));
         }
-        catch (Exception wrong) when (wrong is JsonException or NotSupportedException)
+        catch (JsonException wrong)
         {
-            return Bodies.Unreadable(wrong is JsonException { Path: { Length: > 2 } path } ? $"its field {path[2..]} is not as it should be" : "this is no command, or a field of it is missing");
+            return Bodies.Unreadable(wrong.Path is { Length: > 2 } path ? $"its field {path[2..]} is not as it should be" : "this is no command, or a field of it is missing");
         }
 
         if (await heats.Known(heat, cancellation) is not { } session)

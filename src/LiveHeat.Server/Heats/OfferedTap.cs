@@ -27,16 +27,12 @@ internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, 
 
         try
         {
-            if (sent.Deserialize<HeatFact.Floor>(WireJson.Options) is not { } tap)
-            {
-                return Unreadable(id, "This tap is empty.");
-            }
-
+            var tap = WireJson.ReadTap(sent);
             return tap.UncertaintyMs < 0
                 ? Unreadable(id, Sentence("its field uncertaintyMs is not as it should be"))
                 : new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", "");
         }
-        catch (Exception wrong) when (wrong is JsonException or NotSupportedException or ArgumentException)
+        catch (Exception wrong) when (wrong is JsonException or ArgumentException)
         {
             return Unreadable(id, Sentence(Place(wrong)));
         }
