@@ -26,13 +26,22 @@ public sealed record StartInForce(string? Id);
 internal sealed class KnownFacts
 {
     private readonly List<KnownFact> all;
+    private readonly HashSet<FactId> voids = [];
     private readonly ILookup<FactId, KnownFact> about;
+    private readonly Dictionary<SeatId, HeatFact.SeatTaken> seats;
 
     public KnownFacts(IEnumerable<KnownFact> facts)
     {
         // The one with a sequence knows more than the one that still waits.
-        all = [.. facts.GroupBy(fact => fact.Fact.Id).Select(same => same.OrderBy(fact => fact.Sequence is null).First())];
-        about = all.Where(fact => TargetOf(fact.Fact) is not null).ToLookup(fact => TargetOf(fact.Fact)!.Value);
+        all = [.. facts.GroupBy(fact => fact.Fact.Id).Select(same => same.OrderBy(fact => fact.Sequence is null).First()).OrderBy(fact => fact.Sequence ?? long.MaxValue)];
+        // Newest first: a void that was voided itself takes nothing away.
+        foreach (var voided in all.Select(fact => fact.Fact).OfType<HeatFact.Voided>().Reverse().Where(voided => !voids.Contains(voided.Id)))
+        {
+            voids.Add(voided.Target);
+        }
+
+        about = all.Where(fact => TargetOf(fact.Fact) is not null && !IsVoided(fact)).ToLookup(fact => TargetOf(fact.Fact)!.Value);
+        seats = all.Select(fact => fact.Fact).OfType<HeatFact.SeatTaken>().DistinctBy(taken => taken.Seat).ToDictionary(taken => taken.Seat);
     }
 
     /// <param name="lane">The lane.</param>
@@ -42,7 +51,7 @@ internal sealed class KnownFacts
         var inForce = start ?? LastStart();
         var overAt = all.Where(fact => fact.Fact is HeatFact.StartRecalled or HeatFact.CallReturned).Select(fact => fact.Fact.Instant.UnixMs).DefaultIfEmpty(long.MinValue).Max();
         bool OfStart(HeatFact.Floor tap) => tap.Start is { } known ? inForce is null || known == inForce.Id : tap.Instant.UnixMs > overAt;
-        return [.. all.Where(fact => fact.Fact.AboutLane() == lane && Valid(fact) && (fact.Fact is not HeatFact.AtStep tap || OfStart(tap)))];
+        return [.. all.Where(fact => fact.Fact.AboutLane() == lane && Valid(fact) && !Undone(fact) && (fact.Fact is not HeatFact.AtStep tap || (Decides(fact) && OfStart(tap))))];
     }
 
     private static FactId? TargetOf(HeatFact fact) => fact switch
@@ -52,7 +61,7 @@ internal sealed class KnownFacts
         _ => null,
     };
 
-    private StartInForce? LastStart() => all.OrderBy(fact => fact.Sequence ?? long.MaxValue).Select(fact => fact.Fact).Aggregate((StartInForce?)null, (last, fact) => fact switch
+    private StartInForce? LastStart() => all.Select(fact => fact.Fact).Aggregate((StartInForce?)null, (last, fact) => fact switch
     {
         HeatFact.StartScheduled scheduled => new(scheduled.Start),
         HeatFact.StartObserved observed => new(observed.Start),
@@ -60,20 +69,20 @@ internal sealed class KnownFacts
         _ => last,
     });
 
-    /// <summary>An undo can be voided, but not undone; nor can a ruling be undone.</summary>
-    private bool Valid(KnownFact fact)
-    {
-        if (fact.Refused || fact.Flags.HasFlag(FactFlags.OldStart) || (fact.Flags.HasFlag(FactFlags.Quarantined) && !Named<HeatFact.Admitted>(fact)))
-        {
-            return false;
-        }
+    private bool Valid(KnownFact fact) =>
+        !fact.Refused && !IsVoided(fact) && !fact.Flags.HasFlag(FactFlags.OldStart) && (!fact.Flags.HasFlag(FactFlags.Quarantined) || Admitted(fact));
 
-        return fact.Fact is HeatFact.Voided or HeatFact.Admitted || !(Named<HeatFact.Voided>(fact) || Undone(fact));
-    }
+    private bool IsVoided(KnownFact fact) => voids.Contains(fact.Fact.Id) || (fact.Outer is { } outer && voids.Contains(outer));
 
-    private bool Named<TRuling>(KnownFact fact) =>
-        about[fact.Fact.Id].Concat(fact.Outer is { } outer ? about[outer] : []).Any(next => next.Fact is TRuling && Valid(next));
+    private bool Admitted(KnownFact fact) => about[fact.Fact.Id].Any(next => next.Fact is HeatFact.Admitted);
 
+    /// <summary>Witnesses and timekeepers move no lane.</summary>
+    private bool Decides(KnownFact fact) => fact.Outer is not null || Admitted(fact) || SeatOf(fact) is null or { Duty: Duty.Primary };
+
+    private HeatFact.SeatTaken? SeatOf(KnownFact fact) => fact.Fact is HeatFact.Floor tap ? seats.GetValueOrDefault(tap.Seat) : null;
+
+    /// <summary>Neither a ruling nor an undo can be undone; witnesses and timekeepers take back only what is their own.</summary>
     private bool Undone(KnownFact fact) => fact.Fact is HeatFact.Floor and not HeatFact.Undone
-        && about[fact.Fact.Id].Any(next => next.Fact is HeatFact.Undone && next.Fact.AboutLane() == fact.Fact.AboutLane() && Valid(next));
+        && about[fact.Fact.Id].Any(next => next.Fact is HeatFact.Undone && next.Fact.AboutLane() == fact.Fact.AboutLane() && Valid(next)
+            && (Decides(next) || SeatOf(next)?.By.SignIn == SeatOf(fact)?.By.SignIn));
 }

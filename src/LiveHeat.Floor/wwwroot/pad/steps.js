@@ -15,26 +15,33 @@ export function standing(entries, lane, start) {
     const plain = added ? { ...entry, fact: entry.fact.tap, outer: entry.fact.id } : entry;
     if (!byId.has(plain.fact.id) || plain.sequence) byId.set(plain.fact.id, plain);
   }
-  const all = [...byId.values()];
-  const { inForce, overAt } = startOf(all);
+  const all = [...byId.values()], told = [...all].sort((a, b) => (a.sequence ?? Infinity) - (b.sequence ?? Infinity));
+  const { inForce, overAt } = startOf(told);
   const now = start === undefined ? inForce : start;
 
-  const targeting = all.filter(({ fact }) => fact.target);
+  // Newest first: a void that was voided itself takes nothing away.
+  const voids = told.reduceRight((ids, { fact }) => (fact.fact === 'voided' && !ids.has(fact.id) ? ids.add(fact.target) : ids), new Set());
+  const voided = ({ fact, outer }) => voids.has(fact.id) || voids.has(outer);
+  const targeting = all.filter(entry => entry.fact.target && !voided(entry));
   const about = (entry, kind) => targeting.filter(({ fact }) => fact.fact === kind && (fact.target === entry.fact.id || fact.target === entry.outer));
-  const voided = entry => about(entry, 'voided').length > 0;
-  const held = entry => entry.refused || voided(entry)
-    || entry.flags?.some(flag => flag === 'old-start' || flag === 'quarantined' && !about(entry, 'admitted').length);
+  const admitted = entry => about(entry, 'admitted').length > 0;
+  const held = entry => entry.refused || voided(entry) || entry.flags?.some(flag => flag === 'old-start' || flag === 'quarantined' && !admitted(entry));
+
+  const seatOf = ({ fact }) => all.find(other => other.fact.fact === 'seat-taken' && other.fact.seat === fact.seat)?.fact;
+  // Witnesses and timekeepers move no lane, and take back only what is their own.
+  const decides = entry => entry.fact.by || entry.outer || admitted(entry) || (seatOf(entry)?.duty ?? 'primary') === 'primary';
   // Neither a ruling nor an undo can be undone.
-  const undone = entry => !entry.fact.by && entry.fact.fact !== 'undone'
-    && about(entry, 'undone').some(undo => undo.fact.lane === lane && !held(undo));
-  const ofStart = ({ fact }) => fact.step === undefined || (fact.start ? now === undefined || fact.start === now : fact.instant > overAt);
-  return all.filter(entry => entry.fact.lane === lane && ofStart(entry) && !held(entry) && !undone(entry));
+  const undone = entry => !entry.fact.by && entry.fact.fact !== 'undone' && about(entry, 'undone').some(undo => undo.fact.lane === lane && !held(undo)
+    && (decides(undo) || seatOf(undo)?.by.signIn === seatOf(entry)?.by.signIn));
+  const ofStart = ({ fact }) => (fact.start ? now === undefined || fact.start === now : fact.instant > overAt);
+  const counts = entry => entry.fact.step === undefined || decides(entry) && ofStart(entry);
+  return all.filter(entry => entry.fact.lane === lane && counts(entry) && !held(entry) && !undone(entry));
 }
 
 /** `overAt`: when the last other start ended; an older tap that knew none is of that one. */
-function startOf(entries) {
+function startOf(told) {
   let inForce, overAt = -Infinity;
-  for (const { fact } of [...entries].sort((a, b) => (a.sequence ?? Infinity) - (b.sequence ?? Infinity))) {
+  for (const { fact } of told) {
     if (fact.fact === 'start-scheduled' || fact.fact === 'start-observed') inForce = fact.start;
     if (fact.fact !== 'start-recalled' && fact.fact !== 'call-returned') continue;
     inForce = null;
