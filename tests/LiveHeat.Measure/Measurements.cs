@@ -10,6 +10,9 @@ internal static class Measurements
                     --cuts N    cut connections (default 200)
                     --lanes N   phones (default 4)
                     --seed N    another run
+        fold      one more fact of a heat folded, ordered and made a frame, against reading it from JSON; fails above the budget of 50 microseconds
+                    --lanes N   lanes (default 20)
+                    --times N   heats played, the first third to warm up (default 12)
         """;
 
     private static async Task<int> Main(string[] args)
@@ -18,6 +21,8 @@ internal static class Measurements
         {
             case "torture":
                 return await Torture.Run(args[1..]);
+            case "fold":
+                return Fold.Run(args[1..]);
             default:
                 Console.WriteLine(Help);
                 return args.Length == 0 ? 0 : 2;

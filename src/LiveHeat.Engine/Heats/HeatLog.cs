@@ -21,6 +21,20 @@ internal sealed record HeatLog(
     public static readonly HeatLog Empty = new(
         [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, ImmutableList<Entry>>.Empty, [], [], [], new(0, 0, 0));
 
+    /// <summary>What a fact is about in the end: a void of a void changes what the first one did. Null when nothing is known of it.</summary>
+    public HeatFact? Subject(HeatFact fact)
+    {
+        var (about, before) = ((HeatFact?)fact, long.MaxValue);
+        while (about is HeatFact.About next)
+        {
+            // Only backwards: a ledger on which voids name each other still has to open.
+            var target = ById.GetValueOrDefault(next.Target);
+            (about, before) = target?.Sequence < before ? (target.Fact, target.Sequence) : (null, 0);
+        }
+
+        return about;
+    }
+
     public HeatLog With(Entry entry)
     {
         var byId = ById.SetItem(entry.Fact.Id, entry);
@@ -30,7 +44,7 @@ internal sealed record HeatLog(
         }
 
         var next = this with { All = All.Add(entry), ById = byId };
-        if (entry.Fact.AboutLane() is { } lane)
+        if (Subject(entry.Fact)?.AboutLane() is { } lane)
         {
             next = next with { ByLane = ByLane.SetItem(lane, ByLane.GetValueOrDefault(lane, []).Add(entry)) };
         }

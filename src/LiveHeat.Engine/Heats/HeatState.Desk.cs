@@ -30,26 +30,12 @@ public sealed partial record HeatState
         HeatFact.Certified certified => Sign(certified),
         HeatFact.Reopened => this with { Told = Phase.Ended, Freeze = null, Signatures = [], Revision = Revision + 1 },
         HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
-        HeatFact.Voided voided when VoidedIn(voided) is HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
+        HeatFact.Voided voided when Log.Subject(voided) is HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
         HeatFact.NearTieDecided decided => this with { Decided = [.. Decided, decided] },
         HeatFact.RerunOrdered rerun => this with { Decided = [.. Decided, rerun] },
         HeatFact.About or HeatFact.LaneDesk or HeatFact.LanesOverridden or HeatFact.FactAdded => this,
         _ => throw new UnreachableException($"{fact.GetType().Name} (sequence {entry.Sequence}) has no fold."),
     };
-
-    /// <summary>What a void is about in the end: a void of a void changes what the first one did.</summary>
-    private HeatFact? VoidedIn(HeatFact.Voided voided)
-    {
-        var (about, before) = ((HeatFact?)voided, long.MaxValue);
-        while (about is HeatFact.Voided next)
-        {
-            // Only backwards: a ledger on which voids name each other still has to open.
-            var target = Log.ById.GetValueOrDefault(next.Target);
-            (about, before) = target?.Sequence < before ? (target.Fact, target.Sequence) : (null, 0);
-        }
-
-        return about;
-    }
 
     private HeatState Call(HeatSnapshot snapshot) => this with
     {

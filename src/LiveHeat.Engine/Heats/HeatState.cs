@@ -84,7 +84,7 @@ public sealed partial record HeatState
     /// <summary>The entry of a fact that the heat holds; null when it holds none of that id.</summary>
     public Entry? Find(FactId fact) => Log.ById.GetValueOrDefault(fact);
 
-    /// <summary>All entries about a lane in ledger order: its taps and the rulings on it.</summary>
+    /// <summary>All entries about a lane in ledger order: its taps, the rulings on it, and what was ruled on any of those.</summary>
     public IReadOnlyList<Entry> EntriesOf(LaneNumber lane) => Log.ByLane.GetValueOrDefault(lane, []);
 
     /// <summary>All entries in ledger order.</summary>
@@ -140,21 +140,23 @@ public sealed partial record HeatState
             return this;
         }
 
-        var lane = fact is HeatFact.About about ? Log.ById.GetValueOrDefault(about.Target)?.Fact.AboutLane() : fact.AboutLane();
+        var lane = Log.Subject(fact)?.AboutLane();
+        var tap = fact is HeatFact.Floor or HeatFact.FactAdded;
         return fact switch
         {
             HeatFact.ReasonGiven or HeatFact.Certified => this,
-            _ when lane is { } only && Find(only) is not null => this with { Lanes = Lanes.Select(state => state.Lane == only ? Fold(state.Entry) : state).ToItems() },
+            _ when lane is { } only && Find(only) is not null => this with { Lanes = Lanes.Select(state => state.Lane == only ? Fold(state.Entry, tap ? state.Plans : null) : state).ToItems() },
             HeatFact.Floor => this,
-            _ => this with { Lanes = Snapshot.Lanes.OrderBy(entry => entry.Lane).Select(Fold).ToItems() },
+            _ => this with { Lanes = Snapshot.Lanes.OrderBy(entry => entry.Lane).Select(entry => Fold(entry, null)).ToItems() },
         };
     }
 
-    private LaneState Fold(LaneEntry entry) => LaneFold.Play(
+    private LaneState Fold(LaneEntry entry, LanePlans? known) => LaneFold.Play(
         new LaneContext(
             Snapshot!, Log.Bounds, Clock, Seats.Where(seat => seat.Lane == entry.Lane).ToItems(),
             Log.Overrides.Where(pair => pair.Lanes.Contains(entry.Lane)).Select(pair => pair.Sequence).ToItems(),
             Log.Voided, Log.Admitted, Freeze?.Head),
         entry,
-        EntriesOf(entry.Lane));
+        EntriesOf(entry.Lane),
+        known);
 }

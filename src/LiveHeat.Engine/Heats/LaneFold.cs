@@ -22,10 +22,11 @@ public static class LaneFold
     /// <param name="context">What the rest of the heat tells.</param>
     /// <param name="entry">Who stands on the lane.</param>
     /// <param name="facts">All ledger entries about the lane, in ledger order.</param>
-    public static LaneState Play(LaneContext context, LaneEntry entry, IReadOnlyList<Entry> facts)
+    /// <param name="known">The lane's plans, where nothing that changes them is new: compiling takes as long as all the rest.</param>
+    internal static LaneState Play(LaneContext context, LaneEntry entry, IReadOnlyList<Entry> facts, LanePlans? known)
     {
         var inForce = facts.Where(fact => fact.Fact is HeatFact.LaneDesk && InForce(fact, context.Bounds)).Select(fact => fact.Fact).ToList();
-        var plans = LanePlans.Read(context.Snapshot.Workout, entry, inForce, context.Voided);
+        var plans = known ?? LanePlans.Read(context.Snapshot.Workout, entry, inForce, context.Voided);
         var rulings = inForce.Where(ruling => !context.Voided.Contains(ruling.Id)).ToList();
         var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
         var taps = TapOrder.Arrange(facts.Where(fact => IsTap(fact.Fact) && !Voided(fact.Fact, context.Voided)));
@@ -37,6 +38,7 @@ public static class LaneFold
 
         return walk.Result(entry, plans.Newest, standing) with
         {
+            Plans = plans,
             Seat = seat,
             Ready = seat is not null && facts.Any(fact => fact.Fact is HeatFact.LaneReady ready && ready.Seat == seat.Id && fact.Sequence > context.Bounds.Ready)
                 || context.Overrides.Any(sequence => sequence > context.Bounds.Ready),

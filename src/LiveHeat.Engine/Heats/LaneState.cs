@@ -30,6 +30,9 @@ public sealed record LaneState
     /// <summary>From 1; every line-up or variant ruling makes a new one.</summary>
     public required int PlanVersion { get; init; }
 
+    /// <summary>All versions of the plan, for the next fold.</summary>
+    internal LanePlans? Plans { get; init; }
+
     /// <summary>Its number on the floor.</summary>
     public LaneNumber Lane => Entry.Lane;
 

@@ -82,12 +82,8 @@ internal static class HeatReading
         // A lane that a new call left out still has its facts.
         return state.Find(number) is null && state.EntriesOf(number).Count == 0
             ? Problems.Of(404, "no-such-lane", $"This heat has no lane {lane}.")
-            : Json(Lines(state, LaneEntries(state, number), after ?? 0));
+            : Json(Lines(state, state.EntriesOf(number), after ?? 0));
     }
-
-    /// <summary>The lane's own facts, the rulings on it, and rulings on facts of it.</summary>
-    private static IEnumerable<Entry> LaneEntries(HeatState heat, LaneNumber lane) => heat.Entries.Where(entry =>
-        entry.Fact.AboutLane() == lane || (entry.Fact is HeatFact.About about && heat.Find(about.Target)?.Fact.AboutLane() == lane));
 
     private static FactLines Lines(HeatState heat, IEnumerable<Entry> entries, long after) => new(
         heat.Head,

@@ -193,6 +193,23 @@ public class HeatStateTests
     }
 
     [Fact]
+    public void What_was_ruled_on_a_lanes_tap_is_about_the_lane_and_so_is_what_was_ruled_on_that()
+    {
+        var heat = new HeatScript().Then("""
+            start
+            lane 1 step 1 done at 0:40 [tap]
+            lane 2 step 1 done at 0:41
+            void tap [void1]
+            void void1
+            """);
+
+        Assert.Equal(heat.Entries.TakeLast(2), heat.State.EntriesOf(Some.Lane(1)).TakeLast(2));
+        Assert.Equal(heat.State.Head, heat.State.NewestAbout(Some.Lane(1)));
+        Assert.Equal(heat.State.Head - 2, heat.State.NewestAbout(Some.Lane(2)));
+        Assert.Equal(2, heat.State.Lanes[0].Open);
+    }
+
+    [Fact]
     public void Equal_heats_are_equal_and_a_single_difference_is_one()
     {
         HeatScript Told(string at) => new HeatScript().Then($"""

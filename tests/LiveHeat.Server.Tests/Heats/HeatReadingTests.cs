@@ -118,6 +118,23 @@ public sealed class HeatReadingTests(SharedFloor shared) : FloorTest(shared)
     }
 
     [Fact]
+    public async Task A_judges_phone_hears_at_once_what_was_ruled_on_a_tap_and_on_that_ruling()
+    {
+        var heat = await Floor.Run(lanes: 2);
+        var tap = await heat[1].Finish(1);
+        await heat.Do(Floor.HeadJudge, "void", new { target = tap.Id, reason = "wrong team" });
+        var first = await Newest();
+        await heat.Do(Floor.HeadJudge, "void", new { target = first.Fact.Id.ToString(), reason = "right team after all" });
+        var second = await Newest();
+
+        Assert.Equal((typeof(HeatFact.Voided), first.Fact.Id, first.Sequence + 1), (second.Fact.GetType(), ((HeatFact.Voided)second.Fact).Target, second.Sequence));
+        Assert.Equal(second.Sequence, (await heat.Frame()).Lanes[0].FactSequence);
+        Assert.NotEqual(second.Sequence, (await heat.Frame()).Lanes[1].FactSequence);
+
+        async Task<FactLine> Newest() => (await heat[1].Phone.Get($"{heat.Path}/lanes/1/facts")).Read<FactLines>().Facts[^1];
+    }
+
+    [Fact]
     public async Task A_lane_that_is_not_there_has_no_facts_to_read()
     {
         var heat = await Floor.Call(lanes: 1);
