@@ -55,6 +55,9 @@ public sealed record LanePlans(Items<PlanVersion> Versions)
         _ => new RelayPlan(team.Division, team.Division, team.Division, 1, team.Athletes, [new Track([])]),
     };
 
+    /// <summary>Whether that version was the newest at the instant.</summary>
+    public bool InForce(int version, Instant at) => Versions.Last(plan => plan.From <= at).Version == version;
+
     /// <summary>Whether a tap made on an older version still means the same step.</summary>
     public bool StillMeans(int version, int step, Instant at) =>
         Versions.Where(newer => newer.Version > version).All(newer => step < newer.FromStep || at < newer.From || SameStep(version, newer, step));

@@ -105,7 +105,7 @@ public sealed class TapStanding
             return FactFlags.NoSuchStep;
         }
 
-        if (at.Plan == plans.Newest.Version)
+        if (at.Plan == plans.Newest.Version || plans.InForce(at.Plan, tap.At))
         {
             return FactFlags.None;
         }

@@ -142,17 +142,48 @@ public class LanePlansTests
         Assert.Equal(8, heat.Then("admit other").State.Lanes[0].Open);
     }
 
-    [Fact]
-    public void A_tap_made_before_the_ruling_was_made_on_the_plan_in_force_then()
+    [Theory]
+    [InlineData("0:59.999", FactFlags.None)]
+    [InlineData("1:00", FactFlags.OldPlan | FactFlags.Quarantined)]
+    public void A_tap_made_before_the_ruling_was_made_on_the_plan_in_force_then(string at, FactFlags flags)
     {
-        var heat = new HeatScript().Then("""
+        var heat = new HeatScript().Then($"""
             start
-            lane 1 step 4 done at 0:50 on plan 1 [before]
+            lane 1 step 4 done at {at} on plan 1 [tap]
             lane 1 variant scaled from step 4 at 1:00
             """);
 
-        Assert.Equal(5, heat.State.Lanes[0].Open);
-        Assert.Equal(FactFlags.OldPlan, heat.State.Lanes[0].FlagsOf(heat["before"]));
+        Assert.Equal(flags, heat.State.Lanes[0].FlagsOf(heat["tap"]));
+        Assert.Equal(flags == FactFlags.None ? 5 : 1, heat.State.Lanes[0].Open);
+    }
+
+    [Fact]
+    public void Of_two_changes_each_tap_belongs_to_the_plan_of_its_moment()
+    {
+        var heat = new HeatScript().Then("""
+            start
+            lane 1 step 1 done at 0:40 on plan 1 [first]
+            lane 1 line-up Ann,Dot,Bo from step 4 at 1:00
+            lane 1 step 2 done at 1:20 on plan 2 [second]
+            lane 1 line-up Ann,Bo,Dot from step 7 at 1:30
+            lane 1 tag 3 at 1:40 on plan 2 [late]
+            lane 1 step 4 done at 2:10 on plan 3 [third]
+            """);
+
+        Assert.Equal([FactFlags.None, FactFlags.None, FactFlags.OldPlan, FactFlags.None], new[] { "first", "second", "late", "third" }.Select(name => heat.State.Lanes[0].FlagsOf(heat[name])));
+    }
+
+    [Fact]
+    public void A_tap_on_a_plan_that_was_voided_is_told()
+    {
+        var heat = new HeatScript().Then("""
+            start
+            lane 1 line-up Ann,Dot,Bo from step 4 at 0:30 [change]
+            lane 1 step 1 done at 0:40 on plan 2 [tap]
+            void change
+            """);
+
+        Assert.Equal((FactFlags.OldPlan, 2), (heat.State.Lanes[0].FlagsOf(heat["tap"]), heat.State.Lanes[0].Open));
     }
 
     [Fact]
