@@ -3,6 +3,7 @@ using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Results;
 
@@ -35,6 +36,19 @@ public static class ResultMaking
         return NearTies.Of(heat).Any(tie => tie.Lanes.Contains(lane.Lane)) ? "near tie, to be decided" : null;
     }
 
+    /// <summary>Why a lane has no place in its division; null when it has one, or did not start.</summary>
+    private static string? NotRanked(HeatState heat, RelayPlan plan)
+    {
+        if (plan.VariantFrom is not { } step)
+        {
+            return null;
+        }
+
+        var taken = heat.Snapshot!.Workout.Prescriptions.First(prescription => prescription.Division == plan.PrescribedBy);
+        var work = taken.Division == plan.Division ? "other work" : $"the work of {taken.DivisionName}";
+        return $"did {work} from step {step} on: not ranked with {plan.DivisionName}";
+    }
+
     private static ResultLane Lane(HeatState heat, ResultLine line)
     {
         var (lane, plan) = (line.Lane, line.Lane.Plan);
@@ -45,6 +59,6 @@ public static class ResultMaking
                 step.Number, step.Label, step.Athlete == 0 ? "" : plan.Athletes[step.Athlete - 1], step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
-            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat);
+            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan));
     }
 }

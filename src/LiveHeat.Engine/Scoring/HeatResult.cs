@@ -29,14 +29,20 @@ public enum Outcome
 /// <summary>One team's line of a result.</summary>
 /// <param name="Lane">The lane with all its facts.</param>
 /// <param name="Outcome">How it ended.</param>
-/// <param name="Place">Within its division, from 1; null for a team that did not start. Stopped teams rank after all others.</param>
+/// <param name="Place">
+/// Within its division, from 1; null for a team that did not start, and for one that took a variant: it did other work than the division.
+/// Stopped teams rank after all others.
+/// </param>
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished.</param>
 /// <param name="Worth">Worth done, less reps of penalties.</param>
 public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth);
 
 /// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first.</summary>
-/// <remarks>Finishers above all others, the rest by reps: common practice, no source.</remarks>
+/// <remarks>
+/// Finishers above all others, the rest by reps: common practice, no source. Only lanes of one prescription are compared: a lane that took a variant
+/// stands below its division, in the order of those that took the same.
+/// </remarks>
 public static class HeatResult
 {
     /// <summary>Lines by division in the order of the workout's prescriptions, then by place, then by lane.</summary>
@@ -49,6 +55,7 @@ public static class HeatResult
 
         var divisions = snapshot.Workout.Prescriptions.Select(prescription => prescription.Division).ToList();
         return heat.Lanes.GroupBy(lane => lane.Entry.Division).OrderBy(group => divisions.IndexOf(group.Key))
+            .SelectMany(division => division.GroupBy(lane => lane.Plan.Group).OrderBy(group => group.First().Plan.VariantFrom is not null).ThenBy(group => group.Key, StringComparer.Ordinal))
             .SelectMany(group => Rank(heat, group.ToList(), now)).ToItems();
     }
 
@@ -80,7 +87,7 @@ public static class HeatResult
         int Compare(LaneState left, LaneState right) => LiveOrder.Compare(heat, left, right);
         var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
         return ranked.Select((lane, i) => new ResultLine(
-                lane, outcomes[lane.Lane], places[i], places.Count(place => place == places[i]) > 1,
+                lane, outcomes[lane.Lane], lane.Plan.VariantFrom is null ? places[i] : null, lane.Plan.VariantFrom is null && places.Count(place => place == places[i]) > 1,
                 LiveOrder.OfficialMs(heat, lane), LiveOrder.Worth(lane)))
             .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
                 .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));

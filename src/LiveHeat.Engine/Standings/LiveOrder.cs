@@ -5,7 +5,7 @@ namespace LiveHeat.Engine.Standings;
 /// <summary>A lane's place among the lanes it may be compared with.</summary>
 /// <param name="Lane">The lane.</param>
 /// <param name="Group">The prescription they share.</param>
-/// <param name="Place">From 1; lanes that tie share it (1, 2, 2, 4). Null for a team that did not start.</param>
+/// <param name="Place">From 1; lanes that tie share it (1, 2, 2, 4). Null for a team that did not start, and for one that took a variant: it has none in its division.</param>
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="GapMs">Behind the leader at this lane's last confirmed point; null when unknown.</param>
 /// <param name="AheadMs">Behind the lane one place ahead, likewise.</param>
@@ -28,9 +28,9 @@ public static class LiveOrder
             for (var i = 0; i < ranked.Count; i++)
             {
                 var ahead = places[i] == 1 ? null : ranked[Enumerable.Range(0, i).Last(j => places[j] < places[i])];
-                var tied = places.Count(place => place == places[i]) > 1;
+                var own = ranked[i].Plan.VariantFrom is null;
                 placings[ranked[i].Lane] = new Placing(
-                    ranked[i].Lane, group.Key, places[i], tied,
+                    ranked[i].Lane, group.Key, own ? places[i] : null, own && places.Count(place => place == places[i]) > 1,
                     Gap.BehindMs(heat, ranked[i], ranked[0]), ahead is null ? null : Gap.BehindMs(heat, ranked[i], ahead),
                     // Who shares the lead is behind nobody: finished teams tie by time, whatever reps they still owe.
                     ahead is null ? 0 : Math.Max(0, Worth(ranked[0]) - Worth(ranked[i])));

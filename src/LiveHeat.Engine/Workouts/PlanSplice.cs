@@ -21,7 +21,7 @@ public static class PlanSplice
             return No("athletes", "The new line-up does not fit the workout.");
         }
 
-        return Join(plan, fromStep, renamed, plan.Group);
+        return Join(plan, fromStep, renamed, plan.Group, plan.VariantFrom);
     }
 
     /// <summary>The plan with another division's prescription from a step on. It can no longer be compared with others.</summary>
@@ -32,10 +32,10 @@ public static class PlanSplice
             return No("prescription", $"The workout has no prescription called {prescription}.");
         }
 
-        return Join(plan, fromStep, other, $"{plan.Group}+{prescription}@{fromStep}");
+        return Join(plan, fromStep, other, $"{plan.Group}+{prescription}@{fromStep}", Math.Min(fromStep, plan.VariantFrom ?? fromStep));
     }
 
-    private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group)
+    private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group, int? variantFrom)
     {
         if (rest.LastStep != plan.LastStep)
         {
@@ -54,6 +54,7 @@ public static class PlanSplice
         {
             TeamOrder = rest.Athletes,
             PrescribedBy = rest.PrescribedBy,
+            VariantFrom = variantFrom,
         });
     }
 

@@ -59,6 +59,9 @@ public sealed record RelayPlan(
     /// <summary>The division whose prescription is in force: its own, or the variant taken last.</summary>
     public string PrescribedBy { get; init; } = Division;
 
+    /// <summary>The first step of a variant taken; null when the plan is the division's own. From there on it is compared only with lanes that did the same.</summary>
+    public int? VariantFrom { get; init; }
+
     /// <summary>The lane's steps: those of its only track.</summary>
     public Items<Step> Steps => Tracks[0].Steps;
 

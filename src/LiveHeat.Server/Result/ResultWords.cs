@@ -61,6 +61,11 @@ internal static class ResultWords
             parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
         }
 
+        if (lane.NotRanked is { } apart)
+        {
+            parts.Add(apart);
+        }
+
         if (lane.NearTie is { } near)
         {
             parts.Add(near);

@@ -1,4 +1,6 @@
+using CsCheck;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Heats.Laws;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Testing;
 
@@ -85,6 +87,44 @@ public class HeatResultTests
             lane 1 step 1 done at 9:00
             end at 10:10
             """, Some.Snapshot(4, divisions: ["open", "scaled"]))));
+
+    [Fact]
+    public void A_team_that_took_a_variant_stands_below_its_division_without_a_place_though_it_did_more_or_was_faster() =>
+        Assert.Equal("1 lane 4 Finished 9:00.0 | 2 lane 1 Capped 10 | - lane 3 Finished 5:00.0 | - lane 2 Finished 6:00.0", Lines(HeatScript.Play("""
+            start
+            lane 2 variant scaled from step 4 at 1:00
+            lane 3 variant scaled from step 4 at 1:00
+            lane 1 step 1 done at 9:00
+            lane 2 step 9 done at 6:00
+            lane 3 step 9 done at 5:00
+            lane 4 step 9 done at 9:00
+            end at 10:10
+            """, Some.Snapshot(4))));
+
+    [Fact]
+    public void A_variant_that_was_voided_gives_the_place_back() =>
+        Assert.Equal("1 lane 1 Finished 5:00.0 | 2 lane 2 Capped 0", Lines(HeatScript.Play("""
+            start
+            lane 1 variant scaled from step 4 at 1:00 [variant]
+            lane 1 step 9 done at 5:00
+            end at 10:10
+            void variant
+            """, Some.Snapshot(2))));
+
+    [Fact]
+    public void Places_of_a_division_are_what_they_would_be_without_the_lanes_that_took_a_variant() =>
+        GeneratedHeat.InOrder.Sample(
+            heat =>
+            {
+                var all = GeneratedHeat.Fold(heat.Facts);
+                var apart = all.Lanes.Where(lane => lane.Plan.VariantFrom is not null).Select(lane => lane.Lane).ToHashSet();
+                var alone = GeneratedHeat.Fold(heat.Facts.Where(arrival => arrival.Fact is not (HeatFact.Floor or HeatFact.FactAdded) || !apart.Contains(arrival.Fact.AboutLane()!.Value)));
+                string Places(HeatState state) => string.Join(' ', HeatResult.Of(state, HeatScript.At("30:00")).Where(line => !apart.Contains(line.Lane.Lane)).Select(line => $"{line.Lane.Lane}:{line.Place}:{line.Tied}"));
+
+                Assert.Equal(Places(alone), Places(all));
+                Assert.All(HeatResult.Of(all, HeatScript.At("30:00")).Where(line => apart.Contains(line.Lane.Lane)), line => Assert.Null(line.Place));
+            },
+            iter: 300);
 
     [Fact]
     public void The_rounding_rule_of_the_heat_makes_times_official()

@@ -140,17 +140,20 @@ public class LiveOrderTests
     }
 
     [Fact]
-    public void A_variant_is_compared_with_nobody_who_did_not_take_it()
+    public void A_variant_is_compared_only_with_who_took_it_too_and_has_no_place_in_its_division()
     {
         var heat = HeatScript.Play("""
             start
+            lane 2 variant scaled from step 2 at 0:30
+            lane 4 variant scaled from step 2 at 0:30
             lane 1 step 1 done at 0:40
-            lane 2 variant scaled from step 2 at 0:45
-            lane 2 step 1 done at 0:44
-            """);
+            lane 2 step 1 done at 0:34
+            lane 4 step 1 done at 0:37
+            """, Some.Snapshot(4));
 
-        Assert.Equal(["open", "open+scaled@2", "open"], LiveOrder.Of(heat).Select(placing => placing.Group));
-        Assert.Equal([1, 1, 2], LiveOrder.Of(heat).Select(placing => placing.Place!.Value));
+        Assert.Equal(["open", "open+scaled@2", "open", "open+scaled@2"], LiveOrder.Of(heat).Select(placing => placing.Group));
+        Assert.Equal([1, null, 2, null], LiveOrder.Of(heat).Select(placing => placing.Place));
+        Assert.Equal([0, 0, null, 3_000], LiveOrder.Of(heat).Select(placing => placing.GapMs));
     }
 
     [Fact]
