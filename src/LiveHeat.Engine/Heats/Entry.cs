@@ -50,7 +50,7 @@ public enum FactFlags
     /// <summary>The step was complete already.</summary>
     Repeat = 1 << 9,
 
-    /// <summary>It happened after the lane's cap.</summary>
+    /// <summary>It happened after the lane's cap; a finish also by the official time, where timekeepers made one.</summary>
     AfterCap = 1 << 10,
 
     /// <summary>It happened after the team had stopped for good.</summary>

@@ -25,7 +25,8 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
                     open = null;
                     break;
                 case HeatFact.CapDecided decided:
-                    movedMs += decided.InTime ? decided.WithinMs : -decided.WithinMs;
+                    // A step exactly at the cap counts: decided too late, it must lie beyond.
+                    movedMs += decided.InTime ? decided.WithinMs : -decided.WithinMs - 1;
                     break;
                 case HeatFact.TimeAdjusted { MovesCap: true } adjusted:
                     movedMs -= adjusted.AdjustMs;

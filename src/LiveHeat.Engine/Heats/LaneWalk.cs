@@ -8,16 +8,14 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 {
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
-    private readonly Dictionary<int, int> counts = [];
+    private readonly LaneCounts counts = new(plan, counting);
     private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly SortedDictionary<int, decimal> values = [];
-    private readonly SortedDictionary<string, Split> timed = new(StringComparer.Ordinal);
+    private readonly LaneFinish finish = new(clock, timekeepers);
     private (int Step, Split FromCap)? nearCap;
-    private readonly List<(int OpenThen, int Step, int Reps)> owed = [];
     private int highest;
     private int scored;
-    private (int Step, int Count)? atCap;
     private long reachedMs;
     private int tagFaults;
     private StopReason? stopped;
@@ -39,7 +37,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 readBack = new ReadBack(read.Agreed, read.Name);
                 break;
             case HeatFact.FinishTimed:
-                TakeTime(placed);
+                finish.Time(placed);
+                standing.Flag(placed.Tap.Id, clock.AfterCap(placed.At) ? FactFlags.AfterCap : FactFlags.None);
                 break;
             case HeatFact.Done done when duty == Duty.Witness:
                 witnessed.AddRange(done.TimeKnown && SplitOf(placed) is { } seen ? [(done.Step, seen)] : []);
@@ -61,7 +60,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 SendBack(back.Step);
                 break;
             case HeatFact.RepsOwed reps:
-                owed.Add((scored + 1, reps.Step, reps.Reps));
+                counts.Owe(scored + 1, reps.Step, reps.Reps);
                 break;
         }
     }
@@ -69,10 +68,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     /// <summary>What the walk came to.</summary>
     public LaneState Result(LaneEntry entry, PlanVersion version, TapStanding standing)
     {
+        Settle(standing);
         Compare(standing);
-        var open = plan.Find(scored + 1);
-        var shown = atCap is { } cap && cap.Step == scored + 1 ? cap.Count : Counted();
-        var owing = owed.Where(debt => debt.OpenThen == scored + 1).ToList();
         return new LaneState
         {
             Entry = entry,
@@ -80,51 +77,49 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             PlanVersion = version.Version,
             Open = highest + 1,
             DoneSteps = scored,
-            Count = open is null ? 0 : Math.Min(shown, open.Quantity),
+            Count = counts.Shown(scored + 1),
             Splits = splits.ToItems(),
             ReachedMs = reachedMs,
-            Worth = Math.Max(0, plan.WorthThrough(scored) + Partial(open, shown) - owing.Sum(debt => WorthOf(plan.Find(debt.Step), debt.Reps))),
-            Finish = Finish(),
+            Worth = Math.Max(0, plan.WorthThrough(scored) + counts.Worth(scored + 1)),
+            Finish = scored == plan.LastStep && scored > 0 ? finish.Official ?? splits[^1] : null,
             NearCap = nearCap?.FromCap,
             Stopped = stopped,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
-            Owed = owing.Sum(debt => debt.Reps),
+            Owed = counts.Owed(scored + 1),
             Substitutes = substitutes.Select(pair => (pair.Key, pair.Value)).ToItems(),
             Values = values.Select(pair => (pair.Key, pair.Value)).ToItems(),
-            TimedFinishes = timed.Values.ToItems(),
+            TimedFinishes = finish.Timed,
             ReadBack = readBack,
             Flagged = standing.Flagged(),
         };
     }
 
-    private void TakeTime(PlacedTap placed)
+    /// <summary>Whether the last step was in time is for the official time to say, which timekeepers may still have made after the judge's tap.</summary>
+    private void Settle(TapStanding standing)
     {
-        if (SplitOf(placed) is { } finish && (timed.Count < Timing.Timekeepers.Most || timed.ContainsKey(placed.Tap.Seat.Value)))
+        if (finish.FromCap() is { } fromCap)
         {
-            timed[placed.Tap.Seat.Value] = finish;
-        }
-    }
-
-    /// <summary>The judge says that all is done; the timekeepers, where there are any, say when.</summary>
-    private Split? Finish()
-    {
-        if (scored != plan.LastStep || scored == 0)
-        {
-            return null;
+            LookAtCap(plan.LastStep, fromCap);
         }
 
-        return Timing.Timekeepers.Combine(timekeepers, [.. timed.Values.Select(split => split.LaneMs)]) is { } combined
-            ? new Split(combined, timed.Values.Max(split => split.UncertaintyMs), timed.Values.First().Fact)
-            : splits[^1];
+        if (finish.Judged is not { } judged || finish.InTime is not { } inTime || inTime == (scored == plan.LastStep))
+        {
+            return;
+        }
+
+        standing.Flag(judged.Tap.Id, inTime ? FactFlags.None : FactFlags.AfterCap);
+        scored = inTime ? plan.LastStep : plan.LastStep - 1;
+        splits[^1] = inTime && finish.TimeKnown ? SplitOf(judged) : null;
+        reachedMs = inTime ? finish.Official!.Value.LaneMs : scored == 0 ? 0 : splits[scored - 1]?.LaneMs ?? reachedMs;
     }
 
     /// <summary>Remembers the scoring step nearest to the cap, on either side of it.</summary>
-    private void LookAtCap(int step, PlacedTap placed)
+    private void LookAtCap(int step, Split fromCap)
     {
-        if (clock.FromCapMs(placed.At) is { } fromCapMs && (nearCap is not { } near || Math.Abs(fromCapMs) < Math.Abs(near.FromCap.LaneMs)))
+        if (nearCap is not { } near || Math.Abs(fromCap.LaneMs) < Math.Abs(near.FromCap.LaneMs))
         {
-            nearCap = (step, new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id));
+            nearCap = (step, fromCap);
         }
     }
 
@@ -151,7 +146,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 substitutes[working.Step] = working.Athlete;
                 break;
             case HeatFact.RepsAtCap cap:
-                atCap = (cap.Step, cap.Count);
+                counts.AtCap(cap.Step, cap.Count);
                 break;
             case HeatFact.LaneStopped stop:
                 stopped ??= stop.Reason;
@@ -173,9 +168,13 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             standing.Flag(done.Id, FactFlags.Implausible);
         }
 
-        if (done.TimeKnown)
+        if (done.Step == plan.LastStep && stopped is null)
         {
-            LookAtCap(done.Step, placed);
+            finish.Judge(placed, done.TimeKnown);
+        }
+        else if (done.TimeKnown && clock.FromCapMs(placed.At) is { } fromCapMs)
+        {
+            LookAtCap(done.Step, new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id));
         }
 
         highest = done.Step;
@@ -200,17 +199,14 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             return;
         }
 
-        // A count says nothing of the steps before it: it waits until its own step is the open one. One that adds no worth makes nobody later.
-        var worth = Partial(plan.Find(scored + 1), Counted());
-        counts[reached.Step] = reached.Count;
-        if (Partial(plan.Find(scored + 1), Counted()) != worth)
+        // One that adds no worth makes nobody later.
+        var worth = counts.WorthCounted(scored + 1);
+        counts.Reach(reached.Step, reached.Count);
+        if (counts.WorthCounted(scored + 1) != worth)
         {
             reachedMs = Math.Max(0, LaneMs(placed));
         }
     }
-
-    /// <summary>What has been counted of the open set; nothing in a heat that counts sets only.</summary>
-    private int Counted() => counting == Counting.Reps ? counts.GetValueOrDefault(scored + 1) : 0;
 
     /// <summary>After the cap or after the team stopped nothing scores any more.</summary>
     private bool Closed(FactId fact, PlacedTap placed, TapStanding standing)
@@ -224,13 +220,9 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     {
         var before = Math.Max(0, Math.Min(step, plan.LastStep + 1) - 1);
         highest = Math.Min(highest, before);
-        timed.Clear();
+        finish.SendBack(lastStepToo: before < plan.LastStep);
         nearCap = nearCap is { } near && near.Step > before ? null : nearCap;
-        foreach (var undone in counts.Keys.Where(counted => counted > before).ToList())
-        {
-            counts.Remove(undone);
-        }
-
+        counts.SendBack(before);
         if (scored <= before)
         {
             return;
@@ -268,12 +260,6 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             }
         }
     }
-
-    private static int Partial(Step? open, int done) =>
-        open is null ? 0 : WorthOf(open, Math.Min(done, open.Quantity) / open.Increment * open.Increment);
-
-    private static int WorthOf(Step? step, int units) =>
-        step is null || step.Quantity == 0 ? 0 : (int)((long)step.Worth * units / step.Quantity);
 
     private long LaneMs(PlacedTap placed) => clock.LaneMs(placed.At) ?? 0;
 

@@ -2,7 +2,9 @@ using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Engine.Standings;
 
-/// <summary>Two finishes closer than their joint uncertainty, or a last step closer to the cap than its own.</summary>
+/// <summary>
+/// Two finishes closer than their joint uncertainty; or a last step closer to the cap than its own, or before it by the judge and after it by the timekeepers.
+/// </summary>
 /// <param name="Lanes">Two lanes in the order of their times, or one that is close to its cap.</param>
 /// <param name="ApartMs">How far apart; for a cap negative when the step came before it.</param>
 /// <param name="WithinMs">The uncertainty: of both clocks and both hands, or of one clock and one hand.</param>
@@ -77,5 +79,8 @@ public static class NearTies
         }
     }
 
-    private static int Uncertain(Split split, int handMs) => split.UncertaintyMs + handMs;
+    /// <summary>A clock that claims to know nothing is no worse than a day: sums of two must not overflow.</summary>
+    private static int Uncertain(Split split, int handMs) => Math.Min(split.UncertaintyMs, WorstMs) + handMs;
+
+    private const int WorstMs = 24 * 60 * 60 * 1000;
 }

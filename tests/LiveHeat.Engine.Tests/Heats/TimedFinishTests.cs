@@ -1,4 +1,7 @@
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Engine.Heats;
@@ -69,4 +72,66 @@ public class TimedFinishTests
         Assert.Equal(340_000, lane.Finish!.Value.LaneMs);
         Assert.Empty(lane.TimedFinishes);
     }
+
+    /// <summary>Lane 1 at its cap of 10:00, as judge and timekeepers have it: how it ended, and what people are asked.</summary>
+    private static string AtCap(HeatState heat)
+    {
+        var near = NearTies.Of(heat).SingleOrDefault();
+        var line = HeatResult.Of(heat, HeatScript.At("11:00"))[0];
+        return $"{line.Outcome} {line.OfficialMs?.ToString() ?? line.Worth.ToString()} {(near is null ? "" : $"{near.ApartMs}/{near.WithinMs}{(near.Decided ? "!" : "?")}")}".TrimEnd();
+    }
+
+    private static HeatScript Timed(string judge, string timekeeper, FinishKind finish = FinishKind.Line, string before = "calls at 9:01") => new HeatScript(Some.Snapshot(1, Some.Workout(finish: finish))).Then($"""
+        lane 1 seat k-1 taken as timekeeper at -0:30
+        start
+        lane 1 step {(finish == FinishKind.Line ? 8 : 7)} done at 9:00
+        lane 1 {before}
+        lane 1 step {(finish == FinishKind.Line ? 9 : 8)} done at {judge}
+        lane 1 finish timed at {timekeeper} from seat k-1
+        """);
+
+    [Theory]
+    [InlineData("9:58", "9:59.1", "Finished 599100")]
+    [InlineData("9:59.7", "10:00.4", "Capped 66 400/495?")]       // the official time decides, and the head judge is asked
+    [InlineData("10:00.4", "9:59.7", "Finished 599700 -300/495?")]
+    [InlineData("10:01", "10:02", "Capped 66")]
+    [InlineData("9:59", "10:00.05", "Capped 66 50/1095?")]
+    [InlineData("9:59", "9:59.95", "Finished 600000 -50/107?")]    // rounded up to the next tenth, and measured in time
+    [InlineData("10:00", "10:00", "Finished 600000 0/107?")]
+    public void The_timekeepers_decide_whether_it_was_in_time_and_a_disagreement_about_the_cap_is_put_to_the_head_judge(string judge, string timekeeper, string ended) =>
+        Assert.Equal(ended, AtCap(Timed(judge, timekeeper).State));
+
+    [Fact]
+    public void What_the_head_judge_decides_of_such_a_finish_stands()
+    {
+        Assert.Equal("Finished 600400 -95/107!", AtCap(Timed("9:59.7", "10:00.4").Then("decide lane 1 in time by 495 ms").State));
+        Assert.Equal("Capped 66 0/495!", AtCap(Timed("10:00.4", "9:59.7").Then("decide lane 1 too late by 495 ms").State));
+        Assert.Equal("Capped 66 400/495?", AtCap(Timed("9:59.7", "10:00.4").Then("decide lane 1 in time by 495 ms [yes]\nvoid yes").State));
+    }
+
+    [Fact]
+    public void A_set_that_the_official_time_puts_after_the_cap_counts_as_far_as_it_was_counted_in_time()
+    {
+        Assert.Equal("Capped 54 400/495?", AtCap(Timed("9:59.7", "10:00.4", FinishKind.None).State));
+        Assert.Equal("Capped 63 400/495?", AtCap(Timed("9:59.7", "10:00.4", FinishKind.None, "count 9 of step 8 at 9:55").State));
+    }
+
+    [Fact]
+    public void Time_that_the_lane_was_held_moves_the_official_time_away_from_the_cap() => Assert.Equal("Finished 599000", AtCap(HeatScript.Play("""
+        lane 1 seat k-1 taken as timekeeper at -0:30
+        start
+        hold lane 1 at 1:00
+        resume lane 1 at 1:30
+        lane 1 step 9 done at 10:28
+        lane 1 finish timed at 10:29 from seat k-1
+        """, Some.Snapshot(1))));
+
+    [Fact]
+    public void A_team_that_had_stopped_is_not_finished_by_its_timekeepers() => Assert.Equal("Stopped 0", AtCap(HeatScript.Play("""
+        lane 1 seat k-1 taken as timekeeper at -0:30
+        start
+        lane 1 stopped medical at 5:00
+        lane 1 step 9 done at 5:10
+        lane 1 finish timed at 5:10 from seat k-1
+        """, Some.Snapshot(1))));
 }

@@ -40,6 +40,13 @@ public class NearTiesTests
         """));
 
     [Fact]
+    public void A_clock_that_claims_to_know_nothing_puts_everything_in_question_and_breaks_nothing() => Assert.Equal("1~2:1000/172800190", Near("""
+        start
+        lane 1 step 9 done at 5:00 within 2147483647
+        lane 2 step 9 done at 5:01 within 2147483647
+        """).Split(' ')[0]);
+
+    [Fact]
     public void Teams_that_are_not_compared_are_never_too_close() => Assert.Equal("", Near(HeatScript.Play("""
         start
         lane 1 step 9 done at 5:00
@@ -136,6 +143,15 @@ public class NearTiesTests
         Assert.All(NearTies.Of(heat.State), tie => Assert.True(tie.Decided && tie.AtCap));
         Assert.False(heat.Then("void yes").State.Lanes[0].Finished);
     }
+
+    [Theory]
+    [InlineData("10:00.107", "in time", true)]
+    [InlineData("9:59.893", "too late", false)]
+    public void A_decision_holds_for_a_step_at_the_very_edge_of_the_question(string done, string decided, bool finished) => Assert.Equal(finished, HeatScript.Play($"""
+        start
+        lane 1 step 9 done at {done}
+        decide lane 1 {decided} by 107 ms
+        """).Lanes[0].Finished);
 
     [Fact]
     public void What_was_decided_on_a_start_that_counts_no_more_goes_with_it() => Assert.Equal(600_000, HeatScript.Play("""
