@@ -21,6 +21,15 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <inheritdoc/>
     public T this[int index] => array is null ? throw new ArgumentOutOfRangeException(nameof(index)) : array[index];
 
+    /// <summary>The same items and one more.</summary>
+    public Items<T> With(T item)
+    {
+        var longer = new T[Count + 1];
+        Span.CopyTo(longer);
+        longer[^1] = item;
+        return new Items<T>(longer);
+    }
+
     /// <inheritdoc/>
     public bool Equals(Items<T> other) => Span.SequenceEqual(other.Span);
 

@@ -21,7 +21,7 @@ internal static class Fold
 
     public static int Run(string[] args)
     {
-        var (lanes, times) = (Number(args, "--lanes", 20), Number(args, "--times", 12));
+        var (lanes, times) = (Number(args, "--lanes", 20), Number(args, "--times", 60));
         var facts = Facts(lanes);
         var texts = facts.Select(entry => WireJson.Write(entry.Fact)).ToList();
         var (apply, order, frame, parse) = (new List<double>(), new List<double>(), new List<double>(), new List<double>());

@@ -12,7 +12,7 @@ internal static class Measurements
                     --seed N    another run
         fold      one more fact of a heat folded, ordered and made a frame, against reading it from JSON; fails above the budget of 50 microseconds
                     --lanes N   lanes (default 20)
-                    --times N   heats played, the first third to warm up (default 12)
+                    --times N   heats played, the first third to warm up (default 60)
         """;
 
     private static async Task<int> Main(string[] args)

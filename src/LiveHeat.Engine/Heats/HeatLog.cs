@@ -12,14 +12,14 @@ public sealed record HeatBounds(long Call, long Ready, long Start);
 internal sealed record HeatLog(
     ImmutableList<Entry> All,
     ImmutableDictionary<FactId, Entry> ById,
-    ImmutableDictionary<LaneNumber, ImmutableList<Entry>> ByLane,
+    ImmutableDictionary<LaneNumber, Items<Entry>> ByLane,
     ImmutableList<(long Sequence, Items<LaneNumber> Lanes)> Overrides,
     ImmutableHashSet<FactId> Admitted,
     ImmutableHashSet<FactId> Voided,
     HeatBounds Bounds)
 {
     public static readonly HeatLog Empty = new(
-        [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, ImmutableList<Entry>>.Empty, [], [], [], new(0, 0, 0));
+        [], ImmutableDictionary<FactId, Entry>.Empty, ImmutableDictionary<LaneNumber, Items<Entry>>.Empty, [], [], [], new(0, 0, 0));
 
     /// <summary>What a fact is about in the end: a void of a void changes what the first one did. Null when nothing is known of it.</summary>
     public HeatFact? Subject(HeatFact fact)
@@ -46,7 +46,7 @@ internal sealed record HeatLog(
         var next = this with { All = All.Add(entry), ById = byId };
         if (Subject(entry.Fact)?.AboutLane() is { } lane)
         {
-            next = next with { ByLane = ByLane.SetItem(lane, ByLane.GetValueOrDefault(lane, []).Add(entry)) };
+            next = next with { ByLane = ByLane.SetItem(lane, ByLane.GetValueOrDefault(lane).With(entry)) };
         }
 
         return entry.Fact switch

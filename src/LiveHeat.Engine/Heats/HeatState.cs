@@ -85,7 +85,7 @@ public sealed partial record HeatState
     public Entry? Find(FactId fact) => Log.ById.GetValueOrDefault(fact);
 
     /// <summary>All entries about a lane in ledger order: its taps, the rulings on it, and what was ruled on any of those.</summary>
-    public IReadOnlyList<Entry> EntriesOf(LaneNumber lane) => Log.ByLane.GetValueOrDefault(lane, []);
+    public Items<Entry> EntriesOf(LaneNumber lane) => Log.ByLane.GetValueOrDefault(lane);
 
     /// <summary>All entries in ledger order.</summary>
     public IReadOnlyList<Entry> Entries => Log.All;

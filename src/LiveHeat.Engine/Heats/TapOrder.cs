@@ -37,7 +37,7 @@ public static class TapOrder
 
         foreach (var taps in byOutbox.Values)
         {
-            taps.Sort((left, right) => left.Fact.Id.Counter.CompareTo(right.Fact.Id.Counter));
+            SortUnlessSorted(taps, (left, right) => left.Fact.Id.Counter.CompareTo(right.Fact.Id.Counter));
             var instants = KeepCounterOrder(taps);
             for (var i = 0; i < taps.Count; i++)
             {
@@ -45,8 +45,21 @@ public static class TapOrder
             }
         }
 
-        placed.Sort(Earlier);
+        SortUnlessSorted(placed, Earlier);
         return placed;
+    }
+
+    /// <summary>Nearly always taps come in order.</summary>
+    private static void SortUnlessSorted<T>(List<T> list, Comparison<T> compare)
+    {
+        for (var i = 1; i < list.Count; i++)
+        {
+            if (compare(list[i - 1], list[i]) > 0)
+            {
+                list.Sort(compare);
+                return;
+            }
+        }
     }
 
     private static int Earlier(PlacedTap left, PlacedTap right)
@@ -57,8 +70,15 @@ public static class TapOrder
 
     private static Instant[] KeepCounterOrder(List<Entry> taps)
     {
-        var instants = taps.Select(entry => entry.Fact.Instant).ToArray();
-        if (!instants.Zip(instants.Skip(1), (earlier, later) => earlier > later).Any(wrong => wrong))
+        var instants = new Instant[taps.Count];
+        var inOrder = true;
+        for (var i = 0; i < taps.Count; i++)
+        {
+            instants[i] = taps[i].Fact.Instant;
+            inOrder &= i == 0 || instants[i - 1] <= instants[i];
+        }
+
+        if (inOrder)
         {
             return instants;
         }

@@ -23,7 +23,7 @@ public sealed class TapStanding
         }
 
         var undos = taps.Where(tap => tap.Tap is HeatFact.Undone && Counts(tap.Tap.Id)).ToLookup(tap => ((HeatFact.Undone)tap.Tap).Target);
-        undone = [.. taps.Where(tap => tap.Tap is not HeatFact.Undone && undos[tap.Tap.Id].Any(undo => MayUndo(undo, tap))).Select(tap => tap.Tap.Id)];
+        undone = undos.Count == 0 ? [] : [.. taps.Where(tap => tap.Tap is not HeatFact.Undone && undos[tap.Tap.Id].Any(undo => MayUndo(undo, tap))).Select(tap => tap.Tap.Id)];
     }
 
     /// <summary>The tap says it was made after it arrived, by more than clocks may differ.</summary>
@@ -54,8 +54,18 @@ public sealed class TapStanding
 
     private bool Counts(FactId fact) => !flags.GetValueOrDefault(fact).HasFlag(FactFlags.Quarantined);
 
-    private Seat? SeatOf(PlacedTap tap) => context.Seats.FirstOrDefault(seat =>
-        seat.Id == tap.Tap.Seat && seat.SignIn == tap.Entry.Sender && seat.Covers(tap.At, tap.Tap.UncertaintyMs));
+    private Seat? SeatOf(PlacedTap tap)
+    {
+        foreach (var seat in context.Seats.Span)
+        {
+            if (seat.Id == tap.Tap.Seat && seat.SignIn == tap.Entry.Sender && seat.Covers(tap.At, tap.Tap.UncertaintyMs))
+            {
+                return seat;
+            }
+        }
+
+        return null;
+    }
 
     private FactFlags Hold(PlacedTap tap)
     {

@@ -102,6 +102,16 @@ public class TimedFinishTests
         Assert.Equal(ended, AtCap(Timed(judge, timekeeper).State));
 
     [Fact]
+    public void Whatever_lies_after_the_cap_by_its_own_instant_or_by_the_official_time_says_so()
+    {
+        string Flagged(HeatScript heat) => string.Join(", ", heat.State.Lanes[0].Flagged.Select(flagged => $"{heat.State.Find(flagged.Fact)!.Fact.GetType().Name} {flagged.Flags}"));
+
+        Assert.Equal("FinishTimed AfterCap, StepDone AfterCap", Flagged(Timed("9:59.7", "10:00.4")));
+        Assert.Equal("StepDone AfterCap", Flagged(Timed("10:00.4", "9:59.7")));
+        Assert.Equal("", Flagged(Timed("9:58", "9:59.1")));
+    }
+
+    [Fact]
     public void What_the_head_judge_decides_of_such_a_finish_stands()
     {
         Assert.Equal("Finished 600400 -95/107!", AtCap(Timed("9:59.7", "10:00.4").Then("decide lane 1 in time by 495 ms").State));
