@@ -12,6 +12,9 @@ public sealed record SetupAll(
 {
     /// <summary>The organiser's own movements: copies of the library's, and new ones.</summary>
     public IReadOnlyList<LibraryMovement> Movements { get; init; } = [];
+
+    /// <summary>How the places of several workouts become one order.</summary>
+    public PointsSetup Points { get; init; } = new();
 }
 
 /// <summary>The competition.</summary>

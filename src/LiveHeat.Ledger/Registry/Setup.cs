@@ -18,6 +18,7 @@ public static class SetupKind
     public const string Team = "team";
     public const string Heat = "heat";
     public const string Movement = "movement";
+    public const string Points = "points";
 }
 
 /// <summary>The documents of the setup.</summary>

@@ -13,6 +13,7 @@ using LiveHeat.Server.Phones;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Result;
 using LiveHeat.Server.Setup;
+using LiveHeat.Server.Standings;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Connections;
@@ -64,6 +65,7 @@ internal static class Hub
         app.MapHub<HeatHub>("/hub", transport => transport.Transports = HttpTransportType.WebSockets).AnyoneMay();
         app.MapBoardPages();
         app.MapResultPages();
+        app.MapStandings();
         app.MapServedFiles();
         return app;
     }

@@ -28,6 +28,8 @@ internal static class SetupEndpoints
             .Produces<SetupAll>().WithName("Setup").WithSummary("Everything set up.");
         setup.MapPut("competition", (Body<CompetitionSetup> body, SetupWriter writer, CancellationToken cancellation) => Answer(writer.Put(body.Value, cancellation)))
             .Produces<CompetitionSetup>().ProducesProblem(400).WithName("PutCompetition");
+        setup.MapPut("points", (Body<PointsSetup> body, SetupWriter writer, CancellationToken cancellation) => Answer(writer.Put(body.Value, cancellation)))
+            .Produces<PointsSetup>().ProducesProblem(400).WithName("PutPoints");
         setup.MapPut("divisions/{id}", (string id, Body<DivisionSetup> body, SetupWriter writer, CancellationToken cancellation) =>
                 Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
             .Produces<DivisionSetup>().ProducesProblem(400).WithName("PutDivision");

@@ -91,6 +91,7 @@ internal sealed class SetupReader(HeatRegistry registry)
             [.. Of<HeatSetup>(documents, SetupKind.Heat).OrderBy(heat => heat.Number).ThenBy(heat => heat.Id, StringComparer.Ordinal)])
         {
             Movements = Of<LibraryMovement>(documents, SetupKind.Movement),
+            Points = Of<PointsSetup>(documents, SetupKind.Points).SingleOrDefault() ?? new PointsSetup(),
         };
     }
 

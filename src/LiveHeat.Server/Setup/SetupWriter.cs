@@ -31,13 +31,16 @@ internal abstract record SetupChange
 /// <summary>Changes the setup, one change at a time, so that what was checked is still so when it is written. Safe to repeat.</summary>
 internal sealed class SetupWriter(HeatRegistry registry, SetupReader reader, CalledHeats called) : IDisposable
 {
-    /// <summary>The competition's document; there is one.</summary>
+    /// <summary>The documents of which there is one: the competition's, and its points'.</summary>
     private const string OnlyId = "competition";
 
     private readonly SemaphoreSlim turn = new(1, 1);
 
     public Task<SetupChange> Put(CompetitionSetup competition, CancellationToken cancellation) =>
         Put(SetupKind.Competition, OnlyId, _ => competition.Tidy(), (tidy, _) => SetupCheck.Competition(tidy), cancellation);
+
+    public Task<SetupChange> Put(PointsSetup points, CancellationToken cancellation) =>
+        Put(SetupKind.Points, OnlyId, _ => points, PointsSetupCheck.Errors, cancellation);
 
     public Task<SetupChange> Put(DivisionSetup division, CancellationToken cancellation) =>
         Put(SetupKind.Division, division.Id, _ => division.Tidy(), (tidy, _) => SetupCheck.Division(tidy), cancellation);

@@ -1,0 +1,81 @@
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Points;
+using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Timing;
+
+namespace LiveHeat.Contracts.Standings;
+
+/// <summary>Makes the standings from what is set up and from the heats that have started.</summary>
+public static class StandingsMaking
+{
+    /// <summary>The standings as they are at the instant.</summary>
+    public static StandingsTable Of(SetupAll setup, IReadOnlyList<HeatState> called, Instant now)
+    {
+        var heats = Heats(setup, called, now);
+        var rule = setup.Points.ToRule();
+        return new StandingsTable(setup.Competition.Name, setup.Points, setup.Divisions.Select(division => Division(division, setup, heats, rule)).Where(made => made.Lines.Count > 0).ToItems());
+    }
+
+    private static StandingsDivision Division(DivisionSetup division, SetupAll setup, List<Floor> heats, PointsRule rule)
+    {
+        var teams = heats.SelectMany(heat => heat.Lanes).Where(lane => lane.Division == division.Id).DistinctBy(lane => lane.Team).ToList();
+        var workouts = heats.Where(heat => heat.Lanes.Any(lane => lane.Division == division.Id)).Select(heat => heat.Workout).DistinctBy(workout => workout.Id).ToList();
+        var results = workouts.Select(workout => Results(heats.Where(heat => heat.Workout.Id == workout.Id).ToList(), division.Id)).ToList();
+        var places = workouts.Select((workout, i) => new WorkoutPlaces(workout.Id, WithAbsent(WorkoutOrder.Of(results[i]), teams, heats.Where(heat => heat.Workout.Id == workout.Id)))
+        {
+            GoOn = setup.Points.Cuts.FirstOrDefault(cut => cut.Workout == workout.Id)?.GoOn,
+        }).ToItems();
+        var table = Overall.Of(rule, places, teams.Select(lane => lane.Team).ToItems());
+        var counts = table.Lines.Any(line => line.Scores.Any(score => score is { Counts: true }));
+        var names = teams.ToDictionary(lane => lane.Team, lane => lane.Name);
+        return new StandingsDivision(
+            division.Id, division.Name,
+            workouts.Select((workout, i) => new StandingsWorkout(workout.Id, workout.Name, places[i].GoOn, table.Open.Contains(workout.Id))).ToItems(),
+            table.Lines.Select(line => new StandingsLine(
+                counts ? line.Place : null, counts && line.Tied, line.Team, names[line.Team], line.Total,
+                line.Scores.Select((score, i) => score is null ? null : Score(score, results[i].FirstOrDefault(result => result.Team == line.Team))).ToItems(),
+                line.CutAfter, counts ? line.Ahead : null,
+                counts && line.Ahead is { } why ? TieWords.Of(why, workouts.FirstOrDefault(workout => workout.Id == why.Workout).Name) : null)).ToItems(),
+            table.Provisional);
+    }
+
+    private static StandingsScore Score(Score score, TeamResult? result) => new(
+        result?.Heat ?? default, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, result?.Line.OfficialMs, result?.Line.Worth ?? 0);
+
+    /// <summary>A team that stood on no lane of a workout whose heats are all over did not start in it.</summary>
+    private static Items<TeamPlace> WithAbsent(Items<TeamPlace> placed, List<OnLane> teams, IEnumerable<Floor> heats) => heats.All(heat => heat.Over)
+        ? placed.Concat(teams.Where(team => placed.All(place => place.Team != team.Team)).Select(team => new TeamPlace(team.Team, 0, Taken.DidNotStart))).ToItems()
+        : placed;
+
+    /// <summary>Each team's line of the heat that counts for it: not one for which a rerun was ordered; of several the one called last.</summary>
+    private static List<TeamResult> Results(List<Floor> heats, string division) => heats.Where(heat => heat.State is not null).OrderBy(heat => heat.State!.CalledAt)
+        .SelectMany(heat => heat.Results.Where(line => line.Lane.Entry.Division == division && heat.State!.Reruns.All(rerun => !rerun.Lanes.Contains(line.Lane.Lane) || rerun.InHeat == heat.State.Heat))
+            .Select(line => new TeamResult(line.Lane.Entry.Team, heat.State!.Heat, line, heat.State.Told == Phase.Certified)))
+        .GroupBy(result => result.Team).Select(group => group.Last()).ToList();
+
+    private static List<Floor> Heats(SetupAll setup, IReadOnlyList<HeatState> called, Instant now)
+    {
+        var states = called.ToDictionary(state => state.Heat.Value);
+        var teams = setup.Teams.ToDictionary(team => team.Id);
+        var heats = setup.Heats.Select(heat => states.Remove(heat.Id, out var state)
+            ? Called(state, now)
+            : new Floor((heat.Workout, setup.Workouts.FirstOrDefault(workout => workout.Id == heat.Workout)?.Name ?? ""),
+                heat.Lanes.Where(lane => teams.ContainsKey(lane.Team)).Select(lane => new OnLane(lane.Team, teams[lane.Team].Name, teams[lane.Team].Division)).ToList(), null, [], false)).ToList();
+        return [.. heats, .. states.Values.OrderBy(state => state.CalledAt).Select(state => Called(state, now))];
+    }
+
+    private static Floor Called(HeatState state, Instant now)
+    {
+        var phase = state.PhaseAt(now);
+        var started = phase is Phase.Running or Phase.Halted or Phase.Ended or Phase.Frozen or Phase.Certified;
+        var snapshot = state.Snapshot!;
+        return new Floor((snapshot.Workout.Id, snapshot.Workout.Name), snapshot.Lanes.Select(lane => new OnLane(lane.Team, lane.Name, lane.Division)).ToList(),
+            started ? state : null, started ? HeatResult.Of(state, now) : [], phase is Phase.Ended or Phase.Frozen or Phase.Certified);
+    }
+
+    private readonly record struct OnLane(string Team, string Name, string Division);
+
+    private sealed record Floor((string Id, string Name) Workout, List<OnLane> Lanes, HeatState? State, Items<ResultLine> Results, bool Over);
+}

@@ -1,0 +1,76 @@
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Points;
+using LiveHeat.Engine.Standings;
+
+namespace LiveHeat.Engine.Scoring;
+
+/// <summary>What a team made of a workout, in whichever heat it did it.</summary>
+/// <param name="Team">The team.</param>
+/// <param name="Heat">The heat that counts for it.</param>
+/// <param name="Line">Its line of that heat's result.</param>
+/// <param name="Certified">Both have signed.</param>
+public sealed record TeamResult(string Team, HeatId Heat, ResultLine Line, bool Certified);
+
+/// <summary>One order of the teams of a division that did a workout in several heats.</summary>
+/// <remarks>Finishers above all others, the rest by reps, then by who got there first: common practice, no source. The same order as within a heat.</remarks>
+public static class WorkoutOrder
+{
+    /// <summary>Every team's place. Who did other work than the division ranks below those who did it, side by side with others who did.</summary>
+    public static Items<TeamPlace> Of(IEnumerable<TeamResult> results)
+    {
+        var all = results.ToList();
+        var ranked = all.Where(result => result.Line.Outcome != Outcome.DidNotStart).OrderBy(result => result, Comparer<TeamResult>.Create(Compare)).ToList();
+        for (var i = 1; i < ranked.Count; i++)
+        {
+            // Within a heat its own result stands: people may have decided a near tie.
+            for (var j = i; j > 0 && AheadInHeat(ranked[j], ranked[j - 1]); j--)
+            {
+                (ranked[j - 1], ranked[j]) = (ranked[j], ranked[j - 1]);
+            }
+        }
+
+        var places = Ranking.Places(ranked, Tie);
+        return ranked.Select((result, i) => new TeamPlace(result.Team, places[i], Provisional: !result.Certified))
+            .Concat(all.Where(result => result.Line.Outcome == Outcome.DidNotStart).Select(result => new TeamPlace(result.Team, 0, Taken.DidNotStart, !result.Certified))).ToItems();
+    }
+
+    private static bool AheadInHeat(TeamResult left, TeamResult right) => left.Heat == right.Heat && left.Line.Place is { } own && right.Line.Place is { } other && own < other;
+
+    private static bool Tie(TeamResult ahead, TeamResult behind) => ahead.Heat == behind.Heat && ahead.Line.Place is { } own && behind.Line.Place is { } other
+        ? own == other
+        : Compare(ahead, behind) == 0;
+
+    private static int Compare(TeamResult left, TeamResult right)
+    {
+        var byClass = Class(left.Line).CompareTo(Class(right.Line));
+        if (byClass != 0)
+        {
+            return byClass;
+        }
+
+        if (Class(left.Line) is Finishers or OtherWork)
+        {
+            return Class(left.Line) == OtherWork ? 0 : (left.Line.OfficialMs ?? long.MaxValue).CompareTo(right.Line.OfficialMs ?? long.MaxValue);
+        }
+
+        var byWorth = right.Line.Worth.CompareTo(left.Line.Worth);
+        if (byWorth != 0)
+        {
+            return byWorth;
+        }
+
+        var bySteps = right.Line.Lane.DoneSteps.CompareTo(left.Line.Lane.DoneSteps);
+        return bySteps != 0 ? bySteps : left.Line.Lane.ReachedMs.CompareTo(right.Line.Lane.ReachedMs);
+    }
+
+    private const int Finishers = 0;
+    private const int OtherWork = 3;
+
+    private static int Class(ResultLine line) => line switch
+    {
+        { Place: null } => OtherWork,
+        { Outcome: Outcome.Finished or Outcome.FinishedTimeUnknown } => Finishers,
+        { Outcome: Outcome.Stopped } => 2,
+        _ => 1,
+    };
+}
