@@ -5,6 +5,7 @@ using LiveHeat.Ledger.Facts;
 using LiveHeat.Ledger.Registry;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Board;
+using LiveHeat.Server.Exports;
 using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
@@ -66,6 +67,7 @@ internal static class Hub
         app.MapBoardPages();
         app.MapResultPages();
         app.MapStandings();
+        app.MapExports();
         app.MapServedFiles();
         return app;
     }
