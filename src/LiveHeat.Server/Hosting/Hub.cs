@@ -10,6 +10,7 @@ using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
 using LiveHeat.Server.Library;
+using LiveHeat.Server.Judging;
 using LiveHeat.Server.Phones;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Result;
@@ -68,6 +69,7 @@ internal static class Hub
         app.MapResultPages();
         app.MapStandings();
         app.MapExports();
+        app.MapJudging();
         app.MapServedFiles();
         return app;
     }

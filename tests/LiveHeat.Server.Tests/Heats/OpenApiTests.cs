@@ -79,6 +79,6 @@ public sealed partial class OpenApiTests(SharedApp shared) : IClassFixture<Share
     private static string Contract([CallerFilePath] string here = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", "docs", "wire.md"));
 
-    [GeneratedRegex("/api/[a-z{}/-]*[a-z}]")]
+    [GeneratedRegex("/api/[a-z{}/.-]*[a-z}]")]
     private static partial Regex Address();
 }
