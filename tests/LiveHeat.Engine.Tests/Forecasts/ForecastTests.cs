@@ -1,0 +1,93 @@
+using LiveHeat.Testing;
+using LiveHeat.Testing.Paced;
+
+namespace LiveHeat.Engine.Forecasts;
+
+public class ForecastTests
+{
+    private static readonly PacedHeat Heat = PacedHeat.From(new Random(5), PacedHeat.Hall(new Random(6)));
+
+    private static Items<LaneForecast> At(double share, PacedHeat? heat = null)
+    {
+        heat ??= Heat;
+        var at = (long)(heat.Finishes.Min() * share);
+        return Forecast.Of(heat.At(at), Some.Go + at, PacePriors.None, 1);
+    }
+
+    /// <summary>On heats whose truth is known: 80 % intervals hold 75 to 85 % of the time from the first third on, and both chances are better than two simpler rules.</summary>
+    [Fact]
+    public void Intervals_hold_as_often_as_they_say_and_chances_beat_simpler_rules()
+    {
+        var calibration = Calibration.Of(25, 20_261_125);
+
+        Assert.InRange(calibration.Forecasts, 1_500, 2_000);
+        Assert.InRange(calibration.Coverage, 0.75, 0.85);
+        Assert.InRange(calibration.Cap.Own, 0.001, Math.Min(calibration.Cap.Pace, calibration.Cap.Order));
+        Assert.InRange(calibration.Wins.Own, 0.001, Math.Min(calibration.Wins.Pace, calibration.Wins.Order));
+    }
+
+    [Fact]
+    public void Before_half_the_lanes_have_shown_something_nothing_is_said() => Assert.Empty(At(0.02));
+
+    [Fact]
+    public void The_nearer_the_finish_the_surer()
+    {
+        var (early, late) = (At(1 / 3.0), At(0.9));
+
+        Assert.Equal(10, early.Count);
+        foreach (var lane in early)
+        {
+            var then = late.Single(one => one.Lane == lane.Lane);
+            Assert.True(then.LateMs - then.EarlyMs < lane.LateMs - lane.EarlyMs, $"lane {lane.Lane}");
+            Assert.InRange(lane.FinishMs, lane.EarlyMs, lane.LateMs);
+        }
+    }
+
+    [Fact]
+    public void The_chances_of_all_places_of_a_lane_and_of_all_lanes_for_a_place_add_up_to_one()
+    {
+        var lanes = At(0.5);
+
+        Assert.All(lanes, lane => Assert.Equal(1, lane.Places.Sum(), 9));
+        Assert.All(Enumerable.Range(0, 10), place => Assert.Equal(1, lanes.Sum(lane => lane.Places[place]), 9));
+    }
+
+    [Fact]
+    public void The_same_seed_says_the_same() => Assert.Equal(At(0.5), At(0.5));
+
+    [Fact]
+    public void A_finished_lane_is_no_longer_forecast_and_its_place_is_taken_from_the_others()
+    {
+        var at = Heat.Finishes.Min() + 10;
+        var winner = Heat.Finishes.ToList().IndexOf(Heat.Finishes.Min()) + 1;
+        var lanes = Forecast.Of(Heat.At(at), Some.Go + at, PacePriors.None, 1);
+
+        Assert.DoesNotContain(lanes, lane => lane.Lane.Value == winner);
+        Assert.All(lanes, lane => Assert.Equal(0, lane.Places[0]));
+    }
+
+    [Fact]
+    public void Past_the_cap_nobody_beats_it() => Assert.All(
+        Forecast.Of(Heat.At(Heat.CapMs + 1_000), Some.Go + Heat.CapMs + 1_000, PacePriors.None, 1), lane => Assert.Equal(0, lane.BeatsCap));
+
+    [Fact]
+    public void A_lane_that_stays_in_a_set_is_expected_later_and_later()
+    {
+        var at = Heat.Finishes.Min() / 2;
+        var heat = Heat.At(at);
+        var soon = Forecast.Of(heat, Some.Go + at, PacePriors.None, 1);
+        var later = Forecast.Of(heat, Some.Go + at + 60_000, PacePriors.None, 1);
+
+        Assert.All(soon.Zip(later), pair => Assert.True(pair.Second.FinishMs > pair.First.FinishMs + 20_000));
+    }
+
+    [Fact]
+    public void What_an_earlier_heat_showed_of_a_movement_is_believed_in_the_next()
+    {
+        var learned = Forecast.Learned(Heat.At(Heat.Finishes.Max()));
+        var priors = PacePriors.From([learned]);
+
+        Assert.All(learned, pair => Assert.InRange(Math.Abs(priors.Of(pair.Key).Mean - pair.Value.Mean), 0, 0.05 + Math.Abs(pair.Value.Mean * 0.2)));
+        Assert.All(learned, pair => Assert.True(priors.Of(pair.Key).Variance < PacePriors.None.Of(pair.Key).Variance));
+    }
+}
