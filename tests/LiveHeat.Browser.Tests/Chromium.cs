@@ -14,6 +14,13 @@ public sealed class Chromium : IAsyncLifetime
         @"C:\Program Files\Google\Chrome\Application\chrome.exe",
     ];
 
+    // No sandbox: tests often run as root, where Chromium refuses one. The rest keeps it from asking the internet.
+    private static readonly string[] Manners =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+        "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    ];
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -21,6 +28,15 @@ public sealed class Chromium : IAsyncLifetime
     public Task<IBrowserContext> NewContext(BrowserNewContextOptions? options = null) => browser!.NewContextAsync(options);
 
     public async Task<IPage> NewPage(BrowserNewContextOptions? options = null) => await (await NewContext(options)).NewPageAsync();
+
+    /// <summary>A browser of its own that keeps what it stores in a folder, as a phone does; started again there, it goes on with it.</summary>
+    public Task<IBrowserContext> Start(string profile, int width, int height) => playwright!.Chromium.LaunchPersistentContextAsync(
+        profile,
+        new BrowserTypeLaunchPersistentContextOptions
+        {
+            ExecutablePath = Find(), Args = Manners, Locale = "en-GB", TimezoneId = "UTC",
+            ViewportSize = new ViewportSize { Width = width, Height = height }, HasTouch = true, IsMobile = true,
+        });
 
     public async Task InitializeAsync()
     {
@@ -30,12 +46,7 @@ public sealed class Chromium : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = Find(),
-            // No sandbox: tests often run as root, where Chromium refuses one. The rest keeps it from asking the internet.
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-                "--disable-background-networking", "--disable-component-update", "--disable-sync",
-            ],
+            Args = Manners,
         });
     }
 

@@ -107,7 +107,12 @@ public sealed class Outbox(SiteClient site, TimeProvider time, Random random)
     {
         lock (turn)
         {
-            if (epoch is not null && epoch != newEpoch)
+            if (epoch == newEpoch)
+            {
+                return;
+            }
+
+            if (epoch is not null)
             {
                 SendAgain(_ => true);
             }

@@ -45,7 +45,12 @@ public sealed partial class SimulatedPhone : IAsyncDisposable
         hub = new HubLink(site, Network, make.Time, make.Random);
         Outbox = new Outbox(site, make.Time, make.Random);
         Clock = new PhoneClock(make.Crystal, make.WallErrorMs);
-        hub.FrameCame += frame => reading?.Take(frame);
+        hub.FrameCame += frame =>
+        {
+            // A restored ledger is told by its frames too: this phone may have nothing to send that would be answered.
+            Outbox.Saw(frame.Epoch);
+            reading?.Take(frame);
+        };
         hub.ProgramChanged += programme.Beat;
         hub.Connected += () =>
         {

@@ -42,20 +42,18 @@ internal sealed class TortureDesk : IDisposable
     /// <param name="seed">For the phones' dice.</param>
     public async Task<List<TorturePhone>> CallAndGo(Uri through, int lanes, int seed)
     {
-        await SetUp(lanes);
-        await Do(new HeatCommand.Call { Id = NewId() });
+        await Call(lanes);
         var phones = new List<TorturePhone>();
         for (var lane = 1; lane <= lanes; lane++)
         {
             var cookies = new CookieContainer();
             using var judge = NewClient(client.BaseAddress!, cookies);
-            var code = await Post<CodeMade>("api/codes", new CodeRequest(Role.Judge, new LaneNumber(lane)));
-            await Post(judge, "api/join", new JoinRequest(code.Code, $"Judge {lane}"));
+            await Post(judge, "api/join", new JoinRequest(await Code(lane), $"Judge {lane}"));
             await Post(judge, $"api/heats/{Heat}/commands", (HeatCommand)new HeatCommand.TakeSeat { Id = NewId(), Lane = new LaneNumber(lane) });
             phones.Add(new TorturePhone(through, cookies, lane, seed + lane) { LastStep = Rounds });
         }
 
-        await Do(new HeatCommand.ObserveStart { Id = NewId(), AgoMs = 0, Reason = "a torture" });
+        await Go();
         foreach (var phone in phones)
         {
             phone.Seat = (await Frame()).Lanes.Single(lane => lane.Lane == phone.Lane).Seat!.Value;
@@ -63,6 +61,26 @@ internal sealed class TortureDesk : IDisposable
 
         return phones;
     }
+
+    /// <summary>Sets the heat up and calls it: everybody works together, set after set, no set takes any least time.</summary>
+    /// <param name="lanes">Teams.</param>
+    /// <param name="rounds">Sets: the sheet of a long work is large.</param>
+    public async Task Call(int lanes, int rounds = Rounds)
+    {
+        await SetUp(lanes, rounds);
+        await Do(new HeatCommand.Call { Id = NewId() });
+    }
+
+    /// <summary>The horn went a moment ago.</summary>
+    public Task Go() => Do(new HeatCommand.ObserveStart { Id = NewId(), AgoMs = 0, Reason = "a torture" });
+
+    /// <summary>A command that must be accepted.</summary>
+    public Task Do(HeatCommand command) => Post($"api/heats/{Heat}/commands", command);
+
+    /// <summary>A new code for a lane's phones.</summary>
+    public async Task<string> Code(int lane) => (await Post<CodeMade>("api/codes", new CodeRequest(Role.Judge, new LaneNumber(lane)))).Code;
+
+    public FactId NewId() => new(outbox, ++made);
 
     /// <summary>The heat's facts as the server has them.</summary>
     public async Task<IReadOnlyList<FactLine>> Facts() =>
@@ -74,14 +92,14 @@ internal sealed class TortureDesk : IDisposable
     /// <inheritdoc/>
     public void Dispose() => client.Dispose();
 
-    private async Task SetUp(int lanes)
+    private async Task SetUp(int lanes, int rounds)
     {
         await Put("competition", new CompetitionSetup("Torture"));
         await Put("divisions/open", new DivisionSetup("open", "Open"));
         await Put("workouts/w1", new Workout(
             "w1", "Long Night", new RelayOrder.Together(), Counting.Sets, 1, FinishKind.None,
             [new Movement("burpee", "burpees", Unit.Reps, 3, 0, "", [])],
-            [new Prescription("open", "Open", 4 * 60 * 60 * 1000, Rounds, [], [new PrescribedSet("burpee", 10)], [])]));
+            [new Prescription("open", "Open", 4 * 60 * 60 * 1000, rounds, [], [new PrescribedSet("burpee", 10)], [])]));
         for (var lane = 1; lane <= lanes; lane++)
         {
             await Put($"teams/t{lane}", new TeamSetup($"t{lane}", $"Team {lane}", "open", ["Ann", "Bo"]));
@@ -90,8 +108,6 @@ internal sealed class TortureDesk : IDisposable
         await Put($"heats/{Heat}", new HeatSetup(
             Heat, 1, "Heat 1", "w1", null, Enumerable.Range(1, lanes).Select(lane => new HeatSetupLane(new LaneNumber(lane), $"t{lane}")).ToItems()));
     }
-
-    private Task Do(HeatCommand command) => Post($"api/heats/{Heat}/commands", command);
 
     private async Task Put<T>(string path, T body)
     {
@@ -121,8 +137,6 @@ internal sealed class TortureDesk : IDisposable
             throw new InvalidOperationException($"{answer.RequestMessage?.RequestUri} answers {(int)answer.StatusCode} {await answer.Content.ReadAsStringAsync()}");
         }
     }
-
-    private FactId NewId() => new(outbox, ++made);
 
     private static HttpClient NewClient(Uri address, CookieContainer cookies)
     {
