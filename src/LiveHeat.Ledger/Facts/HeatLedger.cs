@@ -30,6 +30,9 @@ public sealed class HeatLedger : IAsyncDisposable
     /// <summary>128 random bits in base64url, made with the file and again when a backup is restored: phones then send again what they keep.</summary>
     public string Epoch => epoch;
 
+    /// <summary>Why nothing can be written now; null when the last write went well.</summary>
+    public LedgerTrouble? Trouble => writer.Trouble;
+
     /// <summary>Opens the ledger in a file, which it makes when there is none.</summary>
     /// <exception cref="FileInUse">Another process has it open.</exception>
     /// <exception cref="NotDurable">The file system cannot keep what is committed.</exception>
@@ -89,6 +92,19 @@ public sealed class HeatLedger : IAsyncDisposable
     public async Task RenewEpoch(CancellationToken cancellation = default) =>
         epoch = await OnWriter(context => NewEpoch(context, time), cancellation).ConfigureAwait(false);
 
+    /// <summary>Writes something that changes nothing, to see whether the disk takes it: <see cref="Trouble"/> tells.</summary>
+    public async Task Try(CancellationToken cancellation = default)
+    {
+        try
+        {
+            await OnWriter(context => context.Database.ExecuteSqlRaw("UPDATE epochs SET made_at_ms = made_at_ms"), cancellation).ConfigureAwait(false);
+        }
+        catch (LedgerUnavailable)
+        {
+            // Still in trouble, which is the answer.
+        }
+    }
+
     /// <summary>Writes what waits, closes the file and lets go of it.</summary>
     public async ValueTask DisposeAsync()
     {
@@ -116,7 +132,7 @@ public sealed class HeatLedger : IAsyncDisposable
             store = new LedgerStore(path);
             var epoch = store.Context.Epochs.OrderByDescending(e => e.Number).Select(e => e.Epoch).FirstOrDefault()
                 ?? NewEpoch(store.Context, time);
-            return new(path, held, new LedgerWriter(path, store, log), time, epoch);
+            return new(path, held, new LedgerWriter(path, store, time, log), time, epoch);
         }
         catch
         {

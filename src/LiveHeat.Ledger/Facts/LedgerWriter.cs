@@ -21,18 +21,24 @@ internal sealed class LedgerWriter : IAsyncDisposable
     private readonly string path;
     private readonly ILogger log;
     private LedgerStore? store;
-    private bool failing;
+    private readonly TimeProvider time;
+    private volatile LedgerTrouble? trouble;
 
     /// <param name="path">The ledger's file, migrated.</param>
     /// <param name="store">Opened on it, so that a file that cannot be kept safe is refused before anybody relies on it.</param>
+    /// <param name="time">For the moment at which the disk began to refuse.</param>
     /// <param name="log">Told when the disk fails and when it is back.</param>
-    internal LedgerWriter(string path, LedgerStore store, ILogger log)
+    internal LedgerWriter(string path, LedgerStore store, TimeProvider time, ILogger log)
     {
         this.path = path;
         this.store = store;
+        this.time = time;
         this.log = log;
         new Thread(WriteUntilClosed) { IsBackground = true, Name = "ledger writer" }.Start();
     }
+
+    /// <summary>Why the last write was refused; null when it was not.</summary>
+    internal LedgerTrouble? Trouble => trouble;
 
     internal async Task<T> Do<T>(LedgerJob<T> job, CancellationToken cancellation)
     {
@@ -94,9 +100,9 @@ internal sealed class LedgerWriter : IAsyncDisposable
             return;
         }
 
-        if (failing)
+        if (trouble is not null)
         {
-            failing = false;
+            trouble = null;
             log.LogWarning("The ledger can be written again.");
         }
 
@@ -130,7 +136,7 @@ internal sealed class LedgerWriter : IAsyncDisposable
 
     private void GiveUp(List<LedgerJob> batch, Exception cause)
     {
-        failing = true;
+        trouble ??= new LedgerTrouble(time.GetUtcNow(), cause.Message);
         log.LogError(cause, "The ledger could not be written; {Count} appends were refused and nothing of them is recorded.", batch.Count);
 
         // A new connection for the next batch: what this one remembers of the file may be wrong now.

@@ -13,7 +13,7 @@ namespace LiveHeat.Rehearsal.Phones;
 /// <summary>A real connection to the hub that never gives up. After each connect it watches again and so has the newest frame.</summary>
 public sealed class HubLink(SiteClient site, PhoneNetwork network, TimeProvider time, Random random)
 {
-    private static readonly TimeSpan[] RetryAfter = [.. new[] { 0, 250, 500, 1000, 2000, 5000 }.Select(ms => TimeSpan.FromMilliseconds(ms))];
+    private static readonly TimeSpan[] RetryAfter = [.. new[] { 0, 250, 500, 1000, 2000 }.Select(ms => TimeSpan.FromMilliseconds(ms))];
 
     private volatile HubConnection? connection;
     private string watched = "current";

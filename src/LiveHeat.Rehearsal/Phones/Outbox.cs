@@ -29,6 +29,7 @@ public sealed class Outbox(SiteClient site, TimeProvider time, Random random)
     private readonly Lock turn = new();
     private readonly List<KeptTap> taps = [];
     private readonly Pulse changed = new();
+    private readonly Pulse hurry = new();
     private string outbox = NewId();
     private long counter;
     private string? epoch;
@@ -97,10 +98,15 @@ public sealed class Outbox(SiteClient site, TimeProvider time, Random random)
             {
                 var wait = TimeSpan.FromMilliseconds(random.NextDouble() * Math.Min(LongestWaitMs, FirstWaitMs * Math.Pow(2, attempt++)));
                 var asked = (trouble as SiteRefusedException)?.RetryAfter ?? TimeSpan.Zero;
-                await Task.Delay(wait > asked ? wait : asked, time, stopping).ConfigureAwait(false);
+                var hurried = hurry.Next;
+                await time.For(wait > asked ? wait : asked, asked > TimeSpan.Zero ? Task.Delay(Timeout.Infinite, stopping) : hurried, stopping).ConfigureAwait(false);
+                attempt = hurried.IsCompleted ? 0 : attempt;
             }
         }
     }
+
+    /// <summary>The network is back: what waits is sent now, not after the pause.</summary>
+    public void Hurry() => hurry.Beat();
 
     /// <summary>The ledger's epoch as the server tells it. Another one is another ledger: all is sent again.</summary>
     public void Saw(string newEpoch)

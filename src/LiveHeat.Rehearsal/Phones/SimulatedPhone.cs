@@ -54,6 +54,7 @@ public sealed partial class SimulatedPhone : IAsyncDisposable
         hub.ProgramChanged += programme.Beat;
         hub.Connected += () =>
         {
+            Outbox.Hurry();
             programme.Beat();
             connected.Beat();
         };
@@ -61,6 +62,9 @@ public sealed partial class SimulatedPhone : IAsyncDisposable
 
     /// <summary>Its WiFi, to be taken away and given back.</summary>
     public PhoneNetwork Network { get; } = new();
+
+    /// <summary>Whether it is on the hub.</summary>
+    public bool Online => hub.Online;
 
     public PhoneClock Clock { get; }
 

@@ -1,6 +1,7 @@
 using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
+using LiveHeat.Contracts;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Programme;
@@ -24,6 +25,9 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
 
     /// <summary>Who is signed in on this browser.</summary>
     public Task<Reply<Me>> Me() => Get<Me>("api/me");
+
+    /// <summary>Whether the server can write.</summary>
+    public Task<Reply<Health>> Health() => Get<Health>("health");
 
     /// <summary>The list of heats.</summary>
     public Task<Reply<ProgramList>> Program() => Get<ProgramList>("api/program");

@@ -1,9 +1,10 @@
 namespace LiveHeat.Screens.Connection;
 
-/// <summary>How long to wait before knocking again: for ever, ever slower, and never all screens at once.</summary>
+/// <summary>How long to wait before knocking again: for ever, slower up to two seconds, and never all screens at once.</summary>
+/// <remarks>A network that is back shows the newest state within five seconds; as floor/hub.js.</remarks>
 public static class RetryDelay
 {
-    private static readonly int[] Ms = [0, 250, 500, 1000, 2000, 5000];
+    private static readonly int[] Ms = [0, 250, 500, 1000, 2000];
 
     /// <summary>Before the nth retry, from 0: half of it certain, half by chance.</summary>
     /// <param name="attempt">Failures in a row so far.</param>

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json;
+using LiveHeat.Contracts;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
@@ -45,7 +46,7 @@ internal static class HeatReading
             .WhoMay(Role.Organiser, Role.HeadJudge).Produces<HeatExport>().ProducesProblem(404).WithName("Export");
         app.MapGet("/api/pad", async (HttpContext context, PadReader pad, CancellationToken cancellation) => Json(await pad.Read(context.SignedIn(), cancellation)))
             .WhoMay(Role.Judge).Produces<PadState>().WithName("Pad");
-        app.MapGet("/health", (HeatSessions sessions) => Json(new Health("ok", sessions.Epoch))).AnyoneMay().Produces<Health>().WithName("Health");
+        app.MapGet("/health", (LedgerWatch watch) => Json(watch.Health)).AnyoneMay().Produces<Health>().WithName("Health");
     }
 
     private static async Task<IResult> Frame(string heat, HttpContext context, FindHeat heats)
@@ -99,7 +100,4 @@ internal static class HeatReading
     private static IResult Json<T>(T value) => Results.Json(value, WireJson.Options);
 
     private static IResult NotCalled(string heat) => Problems.Of(404, "no-such-heat", $"There is no heat called {heat}, or it has not been called to the floor yet.");
-
-    /// <summary>GET /health.</summary>
-    internal sealed record Health(string Status, string Epoch);
 }

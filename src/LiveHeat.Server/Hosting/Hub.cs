@@ -118,6 +118,8 @@ internal static class Hub
         services.AddSingleton(provider => new CalledHeats(heat =>
             provider.GetRequiredService<HeatSessions>().Open().Any(session => session.Heat == heat && session.State.Snapshot is not null)));
         services.AddHostedService<FramePublisher>();
+        services.AddSingleton<LedgerWatch>();
+        services.AddHostedService(provider => provider.GetRequiredService<LedgerWatch>());
         services.AddSingleton(options);
     }
 

@@ -74,6 +74,16 @@ internal sealed class ProcessHall : IAsyncDisposable
         return board;
     }
 
+    /// <summary>The organiser's desk, signed in.</summary>
+    public async Task<DeskScreen> DeskScreen()
+    {
+        var context = await chromium.NewContext(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = 1280, Height = 800 } });
+        contexts.Add(context);
+        var desk = new DeskScreen(await context.NewPageAsync(), Floor.Hub.Address);
+        await desk.SignIn(Floor.Hub.Passphrase!, "Ona");
+        return desk;
+    }
+
     /// <summary>What the phones have stored: the browsers on their disks, the simulated ones in their outboxes.</summary>
     public async Task<IReadOnlyDictionary<string, IReadOnlyList<FactId>>> Stored()
     {

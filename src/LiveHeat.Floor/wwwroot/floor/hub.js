@@ -5,7 +5,7 @@ const END = '\x1e', INVOCATION = 1, COMPLETION = 3, PING = 6, CLOSE = 7;
 const PING_EVERY_MS = 5_000, SILENCE_MS = 12_000, OPENING_MS = 8_000;
 const STEADY_MS = 5_000; // a link this old has proved itself
 const HIDDEN_MS = 2_000; // away longer, a socket is not trusted
-const RETRY_MS = [0, 250, 500, 1_000, 2_000, 5_000];
+const RETRY_MS = [0, 250, 500, 1_000, 2_000]; // a network that is back shows the newest state within five seconds
 
 /** Half by chance: phones do not knock at once. */
 export function retryDelayMs(attempt, chance = Math.random()) { return RETRY_MS[Math.min(attempt, RETRY_MS.length - 1)] * (1 + chance) / 2; }

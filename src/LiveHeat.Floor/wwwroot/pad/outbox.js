@@ -53,6 +53,8 @@ export class Outbox {
     return this.taps.filter(tap => tap.heat === heat).map(({ fact, sequence, flags, state }) => ({ fact, sequence, flags, refused: state === 'refused' }));
   }
 
+  /** Whether a tap outlives this page. */
+  get stores() { return this.storing && this.database.durable; }
   get waiting() { return this.taps.filter(({ state }) => state === 'waiting').length; }
   get refused() { return this.taps.filter(({ state, dismissed }) => state === 'refused' && !dismissed); }
 

@@ -143,10 +143,10 @@ export async function battery() {
   return found && { percent: Math.round(found.level * 100), charging: found.charging };
 }
 
-export function checks({ database, outbox, storage, hub, clock, soundHeard, wake, power }) {
+export function checks({ outbox, storage, hub, clock, soundHeard, wake, power }) {
   const quality = clock.quality();
   return [
-    { id: 'storage', state: !database.durable || !outbox.storing ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
+    { id: 'storage', state: !outbox.stores ? 'warn' : storage === 'safe' ? 'ok' : 'ask' },
     { id: 'clock', state: { good: 'ok', fair: 'ask' }[quality.word] ?? 'warn', values: quality },
     { id: 'network', state: hub.state === 'online' ? 'ok' : 'warn' },
     { id: 'sound', state: soundHeard ? 'ok' : 'ask' },

@@ -96,6 +96,7 @@ const ENGLISH = {
   'tap.new': '…',
   'tap.phone': 'on phone',
   'tap.safe': 'safe',
+  'tap.memory': 'not stored',
   'no-rep': 'No-rep',
   'no-rep.open': 'set still open',
   'no-rep.count': 'count stays {n}',

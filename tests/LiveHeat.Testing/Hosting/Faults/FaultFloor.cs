@@ -61,13 +61,15 @@ internal sealed class FaultFloor : IAsyncDisposable
     public async Task<SimulatedPhone> Phone(int lane, FaultProxy link, Duty duty = Duty.Primary, string? code = null)
     {
         using var late = new CancellationTokenSource(Patience);
-        var phone = new SimulatedPhone(new PhoneMake(link.Address, TimeProvider.System, new Random(lane)));
+        SimulatedPhone phone;
+        int number;
         lock (phones)
         {
-            phones.Add(phone);
+            number = phones.Count + 1;
+            phones.Add(phone = new SimulatedPhone(new PhoneMake(link.Address, TimeProvider.System, new Random(number))));
         }
 
-        await phone.Join(code ?? await Desk.Code(lane), $"{duty} {lane}", late.Token);
+        await phone.Join(code ?? await Desk.Code(lane), $"Phone {number} lane {lane}", late.Token);
         await phone.Enter(Heat, late.Token);
         await phone.TakeSeat(duty, late.Token);
         return phone;

@@ -24,6 +24,9 @@ internal sealed class HubProcess : IAsyncDisposable
     /// <summary>The organiser's passphrase, told at the first start.</summary>
     public string? Passphrase { get; private set; }
 
+    /// <summary>Its number among the machine's processes.</summary>
+    public int Id => process!.Id;
+
     /// <summary>Everything it printed.</summary>
     public string Said
     {

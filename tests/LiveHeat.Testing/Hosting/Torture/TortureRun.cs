@@ -7,6 +7,7 @@ namespace LiveHeat.Testing.Hosting.Torture;
 /// <summary>Phones tap through a network that fails, on a server that is killed again and again; afterwards every tap is looked for.</summary>
 internal sealed class TortureRun(int kills, int cuts, int lanes, int seed)
 {
+    private static readonly Fault[] Faults = Enum.GetValues<Fault>();
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
     private readonly Random random = new(seed);
 
@@ -46,7 +47,7 @@ internal sealed class TortureRun(int kills, int cuts, int lanes, int seed)
             var until = kills == 0 ? cuts : (int)((long)cuts * (killed + 1) / Math.Max(1, kills));
             while (network.Cuts < until)
             {
-                network.Be((Fault)random.Next(0, 6));
+                network.Be(Faults[random.Next(Faults.Length)]);
                 await Task.Delay(random.Next(5, 60));
                 network.Be(Fault.None);
                 await Task.Delay(random.Next(5, 40));

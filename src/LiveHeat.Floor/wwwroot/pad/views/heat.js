@@ -14,10 +14,10 @@ export function deadMs({ step, count }, { fact, count: next }, rate) {
 }
 
 /** Times round up, as hand times do. */
-function lastTap({ model: { last, lastSafe }, frame }) {
+function lastTap({ model: { last, lastSafe }, frame, outbox }) {
   if (!last) return [];
   const at = last.timeKnown === false ? null : heatMs(frame, last.instant);
-  return [say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : 'phone'}`), at === null ? '' : clockText(Math.ceil(at / 100) * 100, 1)];
+  return [say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : outbox.stores ? 'phone' : 'memory'}`), at === null ? '' : clockText(Math.ceil(at / 100) * 100, 1)];
 }
 
 function targetView(pad) {

@@ -182,9 +182,9 @@ export function status(pad) {
   return {
     root,
     update() {
-      const { outbox: { waiting: n, storing }, updates, view, touches } = pad, id = updates.build ?? pad.session.serverBuild;
+      const { outbox: { waiting: n, stores }, updates, view, touches } = pad, id = updates.build ?? pad.session.serverBuild;
       if (/checks|ready|countdown/.test(view)) root.prepend(call.root); else call.root.remove();
-      put(safe, n ? say(storing ? 'status.waiting' : 'status.memory', { n }) : say('status.safe'));
+      put(safe, n ? say(stores ? 'status.waiting' : 'status.memory', { n }) : say('status.safe'));
       root.dataset.unsent = n;
       update.hidden = !updates.waiting || n > 0 || !/join|waiting|confirm|checks/.test(view);
       put(build, [id && say('status.build', { id }), touches && say('status.ignored', { n: touches })].filter(Boolean).join(' · '));
