@@ -8,7 +8,7 @@ const NOT_UNDOABLE = /^(undone|head-judge-called|finish-timed)$/;
 function ownOf(entries, own) {
   const beside = {};
   for (const { fact } of entries) if (fact.fact === 'seat-taken' && fact.duty !== 'primary') beside[fact.seat] = fact.instant;
-  return entries.filter(({ fact }) => fact.by || fact.seat === own || !beside[fact.seat] && fact.instant < (beside[own] ?? Infinity));
+  return entries.filter(({ fact }) => (fact.seat === own ? fact.fact !== 'seat-taken' : fact.by || !beside[fact.seat] && fact.instant < (beside[own] ?? Infinity)));
 }
 
 export function laneModel({ sheet, frame, lane, entries, kept: { seat, duty = 'primary' } = {} }) {
