@@ -9,10 +9,25 @@ namespace LiveHeat.Contracts.Frames;
 public sealed record Frame(
     HeatId Heat, string Epoch, long Sequence, long SignedHead, Instant MadeAt, int Sheet, int Revision, Phase Phase, int CapMs,
     StartFrame? Start, Instant? HaltedAt, long HaltedMs, Instant? EndedAt, Items<Role> Signed, int Held, Items<LaneNumber> Calls,
-    Items<LaneFrame> Lanes, Items<NewsItem> News, Items<NearTie> NearTies);
+    Items<LaneFrame> Lanes, Items<NewsItem> News, Items<NearTie> NearTies, Items<TwoTimes> Disagreements = default);
 
 /// <summary>The start in force.</summary>
 public sealed record StartFrame(string Id, Instant GoAt, int UncertaintyMs, bool Observed);
+
+/// <summary>A step that a witness saw done at another time than the lane's judge, beyond what both clocks can be wrong.</summary>
+/// <param name="Lane">The lane.</param>
+/// <param name="Step">The step.</param>
+/// <param name="Judge">The judge's time, which counts.</param>
+/// <param name="Witness">The witness's time.</param>
+/// <param name="HandsMs">How far two hands on one step may be apart, clocks aside.</param>
+public sealed record TwoTimes(LaneNumber Lane, int Step, TimeTold Judge, TimeTold Witness, int HandsMs);
+
+/// <summary>A time, and whose phone told it.</summary>
+/// <param name="Fact">The tap.</param>
+/// <param name="By">The name given on the phone; null when no seat tells it. For what was added, who added it.</param>
+/// <param name="Ms">Lane time.</param>
+/// <param name="UncertaintyMs">Half-width of the phone's clock error.</param>
+public sealed record TimeTold(FactId Fact, string? By, long Ms, int UncertaintyMs);
 
 /// <summary>What a lane is doing.</summary>
 public enum LaneStatus

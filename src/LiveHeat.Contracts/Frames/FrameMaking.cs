@@ -30,8 +30,19 @@ public static class FrameMaking
             heat.Lanes.Where(lane => lane.Calling).Select(lane => lane.Lane).ToItems(),
             heat.Lanes.Select((lane, i) => Lane(heat, lane, placings[i], now)).ToItems(),
             news,
-            NearTies.Of(heat));
+            NearTies.Of(heat),
+            heat.Lanes.SelectMany(lane => lane.Disagreements.Select(both => Both(heat, lane.Lane, both))).ToItems());
     }
+
+    private static TwoTimes Both(HeatState heat, LaneNumber lane, Disagreement both) =>
+        new(lane, both.Step, Told(heat, both.Judged), Told(heat, both.Seen), 2 * heat.Snapshot!.HandTimingMs);
+
+    private static TimeTold Told(HeatState heat, Split split) => new(split.Fact, heat.Find(split.Fact)?.Fact switch
+    {
+        HeatFact.FactAdded added => added.By.Name,
+        HeatFact.Floor tap => heat.Seats.LastOrDefault(seat => seat.Id == tap.Seat)?.Judge,
+        _ => null,
+    }, split.LaneMs, split.UncertaintyMs);
 
     private static LaneFrame Lane(HeatState heat, LaneState lane, Placing placing, Instant now)
     {

@@ -2,7 +2,6 @@ using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
-using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
 
 namespace LiveHeat.Contracts.Replays;
@@ -12,45 +11,13 @@ namespace LiveHeat.Contracts.Replays;
 /// <param name="By"><c>happened</c> or <c>known</c>.</param>
 /// <param name="Sheets">Every version of what was to be done, by its number.</param>
 /// <param name="Moments">Frames in order of their instants.</param>
-public sealed record HeatReplay(HeatId Heat, string By, Items<Sheet> Sheets, Items<ReplayMoment> Moments);
+/// <param name="Start">The start that counts in the end; null while there is none. With the halts it tells the instant of a heat time.</param>
+/// <param name="Halts">When the clock stood still in that start; the last without an end while it still stands.</param>
+public sealed record HeatReplay(
+    HeatId Heat, string By, Items<Sheet> Sheets, Items<ReplayMoment> Moments, StartFrame? Start = null, Items<Standstill> Halts = default);
 
 /// <summary>A frame and when it became so.</summary>
 /// <param name="At">The instant.</param>
-/// <param name="Sequence">The ledger's number of the fact behind it.</param>
+/// <param name="Sequence">The ledger's number of the fact behind it; once more where only time changed what is shown: at GO and at a cap.</param>
 /// <param name="Frame">The heat from then on.</param>
 public sealed record ReplayMoment(Instant At, long Sequence, Frame Frame);
-
-/// <summary>Makes replays from entries.</summary>
-public static class ReplayMaking
-{
-    private const int NewsKept = 12;
-
-    /// <summary>The replay; empty before the call.</summary>
-    public static HeatReplay Of(HeatId heat, IEnumerable<Entry> entries, bool asKnown, string epoch)
-    {
-        var sheets = new SortedDictionary<int, Sheet>();
-        var moments = new List<ReplayMoment>();
-        var before = HeatState.Empty(heat);
-        var placingsBefore = LiveOrder.Of(before);
-        var news = new List<NewsItem>();
-        foreach (var (at, entry, state) in asKnown ? Replay.AsKnown(heat, entries) : Replay.AsHappened(heat, entries))
-        {
-            if (state.Snapshot is null)
-            {
-                continue;
-            }
-
-            if (!sheets.ContainsKey(state.SheetVersion))
-            {
-                sheets.Add(state.SheetVersion, SheetMaking.Of(state, epoch)!);
-            }
-
-            var placings = LiveOrder.Of(state);
-            news.AddRange(News.Between(before, placingsBefore, state, placings, entry.Fact));
-            moments.Add(new ReplayMoment(at, entry.Sequence, FrameMaking.Of(state, placings, news.TakeLast(NewsKept).ToItems(), epoch, at)));
-            (before, placingsBefore) = (state, placings);
-        }
-
-        return new HeatReplay(heat, asKnown ? "known" : "happened", sheets.Values.ToItems(), moments.ToItems());
-    }
-}

@@ -9,6 +9,12 @@ namespace LiveHeat.Engine.Heats;
 /// <param name="Fact">The tap that says so.</param>
 public readonly record struct Split(long LaneMs, int UncertaintyMs, FactId Fact);
 
+/// <summary>A witness and the lane's judge have a step done at times further apart than both their clocks can be wrong. Flagged, never decided here.</summary>
+/// <param name="Step">The step.</param>
+/// <param name="Judged">What counts: the judge's time.</param>
+/// <param name="Seen">The witness's time.</param>
+public readonly record struct Disagreement(int Step, Split Judged, Split Seen);
+
 /// <summary>A fact and how it is kept.</summary>
 public readonly record struct FlaggedFact(FactId Fact, FactFlags Flags);
 
@@ -122,6 +128,9 @@ public sealed record LaneState
 
     /// <summary>Facts that are not plain sailing.</summary>
     public Items<FlaggedFact> Flagged { get; init; }
+
+    /// <summary>Steps that a witness saw done at another time than the judge, in the order of the witnesses' taps.</summary>
+    public Items<Disagreement> Disagreements { get; init; }
 
     /// <summary>Taps that wait for the head judge.</summary>
     public int Quarantined => Flagged.Count(flagged => flagged.Flags.HasFlag(FactFlags.Quarantined));

@@ -10,6 +10,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly int[] noReps = new int[plan.LastStep];
     private readonly LaneCounts counts = new(plan, counting);
     private readonly List<(int Step, Split Seen)> witnessed = [];
+    private readonly List<Disagreement> disagreements = [];
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly SortedDictionary<int, decimal> values = [];
     private readonly LaneFinish finish = new(clock, timekeepers);
@@ -92,6 +93,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             TimedFinishes = finish.Timed,
             ReadBack = readBack,
             Flagged = standing.Flagged(),
+            Disagreements = disagreements.ToItems(),
         };
     }
 
@@ -257,6 +259,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             if (splits[step - 1] is { } split && Math.Abs(split.LaneMs - seen.LaneMs) > split.UncertaintyMs + seen.UncertaintyMs)
             {
                 standing.Flag(seen.Fact, FactFlags.Disagreement);
+                disagreements.Add(new Disagreement(step, split, seen));
             }
         }
     }

@@ -1,50 +1,60 @@
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Heats;
-using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Replays;
+using LiveHeat.Screens.Words;
 using Microsoft.AspNetCore.Components;
 
 namespace LiveHeat.Screens.Announcer;
 
-/// <summary>What to say next and what not yet: the live order with gaps, who works, what just happened.</summary>
+/// <summary>What to say next and what not yet: the live order with gaps, who works, what just happened; of the heat that is on, or of one played again.</summary>
 public sealed partial class AnnouncerPage : ComponentBase, IDisposable
 {
     private const int HeatsAhead = 3;
-    private readonly Feed feed;
     private readonly Redraw redraw;
+    private bool picking;
 
-    public AnnouncerPage(HeatStore heat, ProgramStore program, Feed feed, TimeProvider time)
+    public AnnouncerPage(AnnouncerView view, TimeProvider time)
     {
-        (Heat, Program, this.feed) = (heat, program, feed);
+        View = view;
         redraw = new Redraw(time, () => _ = InvokeAsync(StateHasChanged));
     }
 
     [CascadingParameter]
     private ScreenLayout Screen { get; set; } = null!;
 
-    private HeatStore Heat { get; }
+    private AnnouncerView View { get; }
 
-    private ProgramStore Program { get; }
+    private HeatScene Scene => View.Scene;
 
-    private bool Certified => Heat.Phase == Phase.Certified;
+    private Phase Phase => Scene.Phase;
 
-    private IReadOnlyList<OrderGroup> Groups => LiveOrderView.Of(Heat.Lanes);
+    private bool Certified => Phase == Phase.Certified;
 
-    private IReadOnlyList<ProgramHeat> Next => [.. (Program.List?.Heats ?? []).Where(heat => heat.Phase == Phase.Planned).OrderBy(heat => heat.Number).Take(HeatsAhead)];
+    private IReadOnlyList<OrderGroup> Groups => LiveOrderView.Of(Scene.Lanes);
+
+    private IEnumerable<ProgramHeat> Heats => View.Program.List?.Heats ?? [];
+
+    private IReadOnlyList<ProgramHeat> Next => [.. Heats.Where(heat => heat.Phase == Phase.Planned).OrderBy(heat => heat.Number).Take(HeatsAhead)];
+
+    private IReadOnlyList<ProgramHeat> Playable => [.. Heats.Where(heat => heat.Phase != Phase.Planned).OrderByDescending(heat => heat.Number)];
+
+    /// <summary>What the announcer would miss while a replay is on.</summary>
+    private string LiveNow => HeatTime.IsLive(View.Heat.Phase) ? ReplayWords.LiveNow(View.Heat.Sheet?.Title ?? "", View.Heat.Phase) : "";
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        Heat.Changed -= redraw.Ask;
-        Program.Changed -= redraw.Ask;
+        View.Close(redraw.Ask);
         redraw.Dispose();
     }
 
     /// <inheritdoc/>
-    protected override async Task OnInitializedAsync()
+    protected override Task OnInitializedAsync() => View.Open(redraw.Ask);
+
+    private Task Play((HeatId Heat, ReplayBy By) choice)
     {
-        Heat.Changed += redraw.Ask;
-        Program.Changed += redraw.Ask;
-        await feed.Follow(HeatConnection.Current);
+        picking = false;
+        return View.Play(choice.Heat, choice.By);
     }
 }

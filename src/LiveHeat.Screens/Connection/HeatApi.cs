@@ -13,6 +13,7 @@ using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
+using LiveHeat.Screens.Replays;
 using LiveHeat.Screens.Words;
 
 namespace LiveHeat.Screens.Connection;
@@ -22,6 +23,10 @@ namespace LiveHeat.Screens.Connection;
 public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
 {
     private static readonly int[] AgainAfterMs = [300, 700, 1500, 3000];
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
+    /// <summary>A replay or a picture may be some megabytes.</summary>
+    private static readonly TimeSpan LongPatience = TimeSpan.FromSeconds(60);
 
     /// <summary>Who is signed in on this browser.</summary>
     public Task<Reply<Me>> Me() => Get<Me>("api/me");
@@ -40,6 +45,10 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
 
     /// <summary>The result as it stands.</summary>
     public Task<Reply<ResultTable>> Result(HeatId heat) => Get<ResultTable>($"{Path(heat)}/result");
+
+    /// <summary>The heat to be played again. Organiser, head judge, announcer.</summary>
+    public Task<Reply<ReplayLines>> Replay(HeatId heat, ReplayBy by) =>
+        Try<ReplayLines>(HttpMethod.Get, $"{Path(heat)}/replay?by={(by == ReplayBy.Known ? "known" : "happened")}", null, LongPatience);
 
     /// <summary>Everything set up. Organiser.</summary>
     public Task<Reply<SetupAll>> Setup() => Get<SetupAll>("api/setup");
@@ -82,7 +91,7 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     {
         var content = new ByteArrayContent(picture);
         content.Headers.TryAddWithoutValidation("Content-Type", contentType);
-        return Send<LibraryMovement>(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement)}/picture", content);
+        return Send<LibraryMovement>(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement)}/picture", content, LongPatience);
     }
 
     /// <summary>Deletes a division, workout, team, heat or own movement.</summary>
@@ -129,23 +138,24 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
         return await Try<T>(method, path, json);
     }
 
-    private Task<Reply<T>> Try<T>(HttpMethod method, string path, string? json)
-        where T : class => Send<T>(method, path, json is null ? null : new StringContent(json, Encoding.UTF8, "application/json"));
+    private Task<Reply<T>> Try<T>(HttpMethod method, string path, string? json, TimeSpan? patience = null)
+        where T : class => Send<T>(method, path, json is null ? null : new StringContent(json, Encoding.UTF8, "application/json"), patience);
 
-    private async Task<Reply<T>> Send<T>(HttpMethod method, string path, HttpContent? content)
+    private async Task<Reply<T>> Send<T>(HttpMethod method, string path, HttpContent? content, TimeSpan? patience = null)
         where T : class
     {
         try
         {
             using var request = new HttpRequestMessage(method, path) { Content = content };
-            using var answer = await http.SendAsync(request);
+            using var late = new CancellationTokenSource(patience ?? Patience, time);
+            using var answer = await http.SendAsync(request, late.Token);
             if (!answer.IsSuccessStatusCode)
             {
                 return await ProblemReading.Read(answer, CancellationToken.None);
             }
 
             return typeof(T) == typeof(Done) ? (T)(object)Done.Well
-                : await answer.Content.ReadFromJsonAsync<T>(WireJson.Options) is { } value ? value
+                : await answer.Content.ReadFromJsonAsync<T>(WireJson.Options, late.Token) is { } value ? value
                 : Connection.Problem.Of(Connection.Problem.OddAnswer, ProblemWords.OddAnswer((int)answer.StatusCode));
         }
         catch (Exception unreached) when (unreached is HttpRequestException or OperationCanceledException)

@@ -1,5 +1,6 @@
 using LiveHeat.Contracts;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Screens.Clock;
 
 namespace LiveHeat.Screens.Connection;
 
@@ -24,7 +25,7 @@ public enum ClockQuality
 /// A fast rehearsal runs several server milliseconds a real one (<see cref="ClockAnswer.Rate"/>), so everything local is scaled by it first.
 /// A device that slept has a monotonic clock that stood still: until the next exchange its wall clock bridges the gap.
 /// </remarks>
-public sealed class ServerClock(TimeProvider time)
+public sealed class ServerClock(TimeProvider time) : ISceneClock
 {
     private const double SleptMs = 1000;
     private const double GoodMs = 50;
@@ -45,6 +46,12 @@ public sealed class ServerClock(TimeProvider time)
 
     /// <summary>The server's instant now; this device's wall clock as long as the server was never heard.</summary>
     public Instant Now => new((long)NowMs());
+
+    /// <inheritdoc/>
+    public int Turn => 0;
+
+    /// <inheritdoc/>
+    public TimeSpan Since(Instant at) => TimeSpan.FromMilliseconds((Now - at) / rate);
 
     /// <summary>How far <see cref="Now"/> is to be trusted.</summary>
     public ClockQuality Quality

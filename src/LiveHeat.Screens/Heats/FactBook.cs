@@ -18,6 +18,7 @@ public sealed class FactBook
     private readonly Dictionary<FactId, HeatFact.Admitted> admitted = [];
     private readonly Dictionary<FactId, string> reasons = [];
     private readonly HashSet<FactId> undone = [];
+    private readonly Dictionary<SeatId, HeatFact.SeatTaken> seats = [];
 
     /// <summary>All facts in ledger order.</summary>
     public FactBook(long head, IEnumerable<FactLine> lines)
@@ -29,6 +30,10 @@ public sealed class FactBook
             if (line.Fact is HeatFact.FactAdded added)
             {
                 byId[added.Tap.Id] = line;
+            }
+            else if (line.Fact is HeatFact.SeatTaken taken)
+            {
+                seats[taken.Seat] = taken;
             }
         }
 
@@ -69,6 +74,15 @@ public sealed class FactBook
 
     /// <summary>Whether its judge took it back.</summary>
     public bool IsUndone(FactId id) => undone.Contains(id);
+
+    /// <summary>A tap that waits for the head judge.</summary>
+    public bool IsHeld(FactLine line) => line.Flags.HasFlag(FactFlags.Quarantined) && line.Fact is HeatFact.Floor && !IsAdmitted(line.Fact.Id);
+
+    /// <summary>Whether it was let count, and by which fact.</summary>
+    public HeatFact.Admitted? AdmitOf(FactId id) => admitted.GetValueOrDefault(id);
+
+    /// <summary>The seat a tap was made in; null when the phone had none that is known here.</summary>
+    public HeatFact.SeatTaken? SeatOf(HeatFact fact) => fact is HeatFact.Floor floor ? seats.GetValueOrDefault(floor.Seat) : null;
 
     /// <summary>Whether the head judge let it count.</summary>
     public bool IsAdmitted(FactId id) => admitted.ContainsKey(id);

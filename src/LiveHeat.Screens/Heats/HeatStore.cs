@@ -50,6 +50,9 @@ public sealed class HeatStore(ServerClock clock, TimeProvider time)
     /// <summary>Lanes with what they have to do and where they are, in floor order. Empty before the call.</summary>
     public IReadOnlyList<LaneView> Lanes { get; private set; } = [];
 
+    /// <summary>All that is drawn of it.</summary>
+    public HeatScene Scene => new(Frame, Sheet, Lanes, clock);
+
     /// <summary>Follows another heat and forgets this one; the same again changes nothing.</summary>
     public void Follow(string heat)
     {
@@ -117,9 +120,7 @@ public sealed class HeatStore(ServerClock clock, TimeProvider time)
 
     private void Join()
     {
-        Lanes = Frame is { } frame && Sheet is { } sheet && sheet.Heat == frame.Heat
-            ? [.. from lane in sheet.Lanes from state in frame.Lanes where state.Lane == lane.Lane select new LaneView(lane, state)]
-            : [];
+        Lanes = HeatScene.Join(Sheet, Frame);
         Changed?.Invoke();
     }
 }

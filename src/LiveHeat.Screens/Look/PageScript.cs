@@ -11,6 +11,9 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
     /// <summary>The page was away, or the device found a network again.</summary>
     public event Action? Back;
 
+    /// <summary>A key of a player was pressed where nobody writes: its name, and whether shift was held.</summary>
+    public event Action<string, bool>? Key;
+
     /// <summary>Whether this device keeps the light ground.</summary>
     public async Task<bool> IsLight() => await (await Module()).InvokeAsync<string>("ground") == "light";
 
@@ -22,6 +25,14 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
 
     /// <summary>Begins to listen for <see cref="Back"/>.</summary>
     public async Task Listen() => await (await Module()).InvokeVoidAsync("onReturn", here ??= DotNetObjectReference.Create(this));
+
+    /// <summary>Begins to listen for <see cref="Key"/>, or ends.</summary>
+    public async Task ListenToKeys(bool wanted) =>
+        await (await Module()).InvokeVoidAsync("onKeys", wanted ? here ??= DotNetObjectReference.Create(this) : null);
+
+    /// <summary>Called by the page.</summary>
+    [JSInvokable]
+    public void Pressed(string key, bool shift) => Key?.Invoke(key, shift);
 
     /// <summary>Called by the page.</summary>
     [JSInvokable]

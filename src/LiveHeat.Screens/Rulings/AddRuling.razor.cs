@@ -16,6 +16,7 @@ public sealed partial class AddRuling : ComponentBase
     private int? step;
     private string number = "";
     private string at = "";
+    private string? suggested;
     private bool timeless;
     private string? wrong;
 
@@ -36,6 +37,19 @@ public sealed partial class AddRuling : ComponentBase
     /// <summary>Makes the id of the added fact itself.</summary>
     [Parameter, EditorRequired]
     public required Func<FactId> NewId { get; set; }
+
+    /// <summary>The time that the field begins with: the moment looked at. What was written over it stays.</summary>
+    [Parameter]
+    public string? Suggested { get; set; }
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        if (Suggested is not null && at == (suggested ?? ""))
+        {
+            at = suggested = Suggested;
+        }
+    }
 
     private int Chosen(IReadOnlyList<int> steps) => step is { } chosen && steps.Contains(chosen) ? chosen : steps[0];
 

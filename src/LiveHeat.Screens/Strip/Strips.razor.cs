@@ -2,7 +2,7 @@ using System.Text.Json;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Wire;
-using LiveHeat.Screens.Connection;
+using LiveHeat.Screens.Clock;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -16,6 +16,7 @@ public sealed partial class Strips(IJSRuntime script) : ComponentBase, IAsyncDis
     private IJSObjectReference? strips;
     private Frame? shown;
     private Sheet? drawn;
+    private int turn;
     private bool busy;
     private bool ended;
 
@@ -26,7 +27,7 @@ public sealed partial class Strips(IJSRuntime script) : ComponentBase, IAsyncDis
     public required Frame Frame { get; set; }
 
     [Parameter, EditorRequired]
-    public required ServerClock Clock { get; set; }
+    public required ISceneClock Clock { get; set; }
 
     [Parameter, EditorRequired]
     public required RenderFragment ChildContent { get; set; }
@@ -47,7 +48,7 @@ public sealed partial class Strips(IJSRuntime script) : ComponentBase, IAsyncDis
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (busy || ended || (ReferenceEquals(shown, Frame) && ReferenceEquals(drawn, Sheet)))
+        if (busy || ended || IsShown)
         {
             return;
         }
@@ -72,12 +73,14 @@ public sealed partial class Strips(IJSRuntime script) : ComponentBase, IAsyncDis
         }
     }
 
+    private bool IsShown => ReferenceEquals(shown, Frame) && ReferenceEquals(drawn, Sheet) && turn == Clock.Turn;
+
     private async Task Show()
     {
         // Frames may come while the module is asked: the newest is shown next.
-        while (!ended && (!ReferenceEquals(shown, Frame) || !ReferenceEquals(drawn, Sheet)))
+        while (!ended && !IsShown)
         {
-            var (frame, sheet) = (Frame, Sheet);
+            var (frame, sheet, turned) = (Frame, Sheet, Clock.Turn);
             var (now, rate) = ((double)Clock.Now.UnixMs, Clock.Rate);
             module ??= await script.InvokeAsync<IJSObjectReference>("import", "./strips.js");
             if (strips is null)
@@ -94,7 +97,7 @@ public sealed partial class Strips(IJSRuntime script) : ComponentBase, IAsyncDis
                 await strips.InvokeVoidAsync("update", Json(frame), now, rate);
             }
 
-            (shown, drawn) = (frame, sheet);
+            (shown, drawn, turn) = (frame, sheet, turned);
         }
     }
 

@@ -24,4 +24,18 @@ export function onReturn(screen) {
   addEventListener('online', () => screen.invokeMethodAsync('Returned'));
 }
 
+const PLAYER_KEYS = [' ', 'ArrowLeft', 'ArrowRight'];
+let keyScreen = null;
+
+/** Calls back for a player's keys, but not where somebody writes or is about to press a button; null ends it. */
+export function onKeys(screen) { keyScreen = screen; }
+
+document.addEventListener('keydown', event => {
+  if (!keyScreen || !PLAYER_KEYS.includes(event.key) || event.ctrlKey || event.altKey || event.metaKey) return;
+  const at = event.target instanceof Element ? event.target : document.body;
+  if (at.closest('input:not([type=range]), select, textarea') || (event.key === ' ' && at.closest('button, a, summary'))) return;
+  event.preventDefault();
+  keyScreen.invokeMethodAsync('Pressed', event.key, event.shiftKey);
+});
+
 export function print() { window.print(); }
