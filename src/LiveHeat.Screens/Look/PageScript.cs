@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
 namespace LiveHeat.Screens.Look;
@@ -22,6 +23,9 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
 
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await (await Module()).InvokeVoidAsync("print");
+
+    /// <summary>Scrolls the nearest list that scrolls so that the element stands in its middle; the page itself stays.</summary>
+    public async Task Centre(ElementReference element) => await (await Module()).InvokeVoidAsync("centre", element);
 
     /// <summary>Begins to listen for <see cref="Back"/>.</summary>
     public async Task Listen() => await (await Module()).InvokeVoidAsync("onReturn", here ??= DotNetObjectReference.Create(this));

@@ -20,8 +20,6 @@ public static class DisagreementWords
     {
         var apart = Math.Abs(both.Judge.Ms - both.Witness.Ms);
         var clocks = both.Judge.UncertaintyMs + both.Witness.UncertaintyMs;
-        return $"{Seconds(apart)} apart, clocks known to ±{Seconds(clocks)}{(apart <= clocks + both.HandsMs ? $". Two hands alone may differ by {Seconds(both.HandsMs)}" : "")}";
+        return $"{SecondsText.Of(apart)} apart, clocks known to ±{SecondsText.Of(clocks)}{(apart <= clocks + both.HandsMs ? $". Two hands alone may differ by {SecondsText.Of(both.HandsMs)}" : "")}";
     }
-
-    private static string Seconds(long ms) => $"{ms / 1000m:0.00#} s";
 }

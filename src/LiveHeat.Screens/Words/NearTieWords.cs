@@ -19,6 +19,6 @@ public static class NearTieWords
     public static string First(string team) => $"{team} first";
 
     public static string Says(NearTie tie, Func<LaneNumber, string> name) => tie.AtCap
-        ? $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}: last step {TimeText.Of(Math.Abs(tie.ApartMs))} {(tie.ApartMs > 0 ? "after" : "before")} the cap, known to ±{TimeText.Of(tie.WithinMs)}"
-        : $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}, and lane {tie.Lanes[1]}, {name(tie.Lanes[1])}: {TimeText.Of(tie.ApartMs)} apart, known to ±{TimeText.Of(tie.WithinMs)}";
+        ? $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}: last step {SecondsText.Of(Math.Abs(tie.ApartMs))} {(tie.ApartMs > 0 ? "after" : "before")} the cap, known to ±{SecondsText.Of(tie.WithinMs)}"
+        : $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}, and lane {tie.Lanes[1]}, {name(tie.Lanes[1])}: {SecondsText.Of(tie.ApartMs)} apart, known to ±{SecondsText.Of(tie.WithinMs)}";
 }

@@ -20,6 +20,8 @@ public static class ReplayWords
     public const string Pause = "Pause";
     public const string Back = "−10 s";
     public const string On = "+10 s";
+    public const string PreviousShort = "‹ Fact";
+    public const string NextShort = "Fact ›";
     public const string PreviousFact = "Fact before";
     public const string NextFact = "Next fact";
     public const string Speed = "Speed";
@@ -51,7 +53,7 @@ public static class ReplayWords
 
     public static string ByHelp(ReplayBy by) => by == ReplayBy.Known
         ? "Every fact at the moment at which it reached us: what could be known then."
-        : "Every fact at the moment at which it happened, also when it came in later or was added.";
+        : "Every fact at the moment at which it happened, also when it came in later or was added. A ruling stands from when it was made.";
 
     public static string Times(double speed) => $"{speed:0.#}×";
 

@@ -7,6 +7,9 @@ public static class SecondsText
 {
     private const decimal Most = 3600;
 
+    /// <summary>A short stretch with its unit, to the thousandth where there is one: "1.25 s", "0.09 s".</summary>
+    public static string Of(long ms) => $"{(ms / 1000m).ToString("0.0##", CultureInfo.InvariantCulture)} s";
+
     /// <summary>Milliseconds, within an hour either way; null when it is no number.</summary>
     public static int? Ms(string? text) =>
         decimal.TryParse((text ?? "").Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seconds) && Math.Abs(seconds) <= Most

@@ -38,4 +38,10 @@ document.addEventListener('keydown', event => {
   keyScreen.invokeMethodAsync('Pressed', event.key, event.shiftKey);
 });
 
+/** Scrolls the list around an element so that it stands in the middle; not the page. @param {HTMLElement|null} element */
+export function centre(element) {
+  const list = element?.parentElement;
+  if (list && list.scrollHeight > list.clientHeight) list.scrollTop = element.offsetTop - list.clientHeight / 2;
+}
+
 export function print() { window.print(); }
