@@ -16,6 +16,10 @@ internal static class Measurements
         forecast  forecasts on simulated heats whose truth is known: how often the 80 % interval holds, Brier scores beside two simpler rules, and time
                     --halls N   pairs of heats (default 200)
                     --seed N    other heats
+        simulate  heats made from numbers, phones and network full of faults on a clock of their own; each must come to what it comes to without faults
+                    --seeds N   how many (default 1000)
+                    --from N    the first number (default 1)
+                    --seed N    this one alone
         """;
 
     private static async Task<int> Main(string[] args)
@@ -28,6 +32,8 @@ internal static class Measurements
                 return Fold.Run(args[1..]);
             case "forecast":
                 return Forecasts.Run(args[1..]);
+            case "simulate":
+                return await Simulate.Run(args[1..]);
             default:
                 Console.WriteLine(Help);
                 return args.Length == 0 ? 0 : 2;

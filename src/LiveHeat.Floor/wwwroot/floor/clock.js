@@ -5,6 +5,7 @@ export const UNMEASURED_PPM = 100; // twice a bad crystal, from memory
 export const MEASURED_PPM = 15;        // PHI of RFC 5905
 export const MEASURE_OVER_MS = 64_000;
 export const SLEEP_MS = 1_000; // the wall clock ran this much further than ours
+export const JITTER_MS = 50; // coarse clocks read one after the other differ by less; no phone sleeps so briefly, from memory
 export const BRIDGE_MS = 100; // bridging by the wall clock adds
 export const GOOD_MS = 50, FAIR_MS = 150; // hand timing errs by as much, from memory
 
@@ -26,7 +27,8 @@ export function rateOf(first, last) {
   return span >= MEASURE_OVER_MS && ppm < UNMEASURED_PPM ? { skew: (last.offset - first.offset) / span, ppm } : null;
 }
 
-export function slept(before, after) { return (after.wall - before.wall) - (after.mono - before.mono) > SLEEP_MS; }
+/** How much further the wall clock ran. */
+export function sleptMs(before, after) { return (after.wall - before.wall) - (after.mono - before.mono); }
 
 export function qualityOf(ms, bridged) {
   if (ms === null) return { word: 'none', ms };
@@ -102,11 +104,15 @@ export class Clock {
 
   /** After a sleep the wall clock bridges until the next exchange. */
   wakeUp() {
-    const here = this.here();
-    if (slept(this.last, here)) {
+    const here = this.here(), ms = sleptMs(this.last, here);
+    if (ms > SLEEP_MS) {
       if (this.best) this.bridge = this.bridgeAt(this.last);
       this.samples = [];
       this.best = this.first = null;
+      this.since = here.mono;
+    } else if (ms > JITTER_MS) { // slept a little or the wall clock was set: nobody knows which
+      for (const sample of this.samples) sample.delay += 2 * ms * this.rate;
+      this.first = null;
       this.since = here.mono;
     }
     this.last = here;
