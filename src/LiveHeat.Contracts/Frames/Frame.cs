@@ -9,12 +9,16 @@ namespace LiveHeat.Contracts.Frames;
 public sealed record Frame(
     HeatId Heat, string Epoch, long Sequence, long SignedHead, Instant MadeAt, int Sheet, int Revision, Phase Phase, int CapMs,
     StartFrame? Start, Instant? HaltedAt, long HaltedMs, Instant? EndedAt, Items<Role> Signed, int Held, Items<LaneNumber> Calls,
-    Items<LaneFrame> Lanes, Items<NewsItem> News, Items<NearTie> NearTies, Items<TwoTimes> Disagreements = default);
+    Items<LaneFrame> Lanes, Items<NewsItem> News, Items<NearTie> NearTies)
+{
+    /// <summary>Steps for which the lane's judge and a witness have two times.</summary>
+    public Items<TwoTimes> Disagreements { get; init; }
+}
 
 /// <summary>The start in force.</summary>
 public sealed record StartFrame(string Id, Instant GoAt, int UncertaintyMs, bool Observed);
 
-/// <summary>A step that a witness saw done at another time than the lane's judge, beyond what both clocks can be wrong.</summary>
+/// <summary>A step that a witness saw done at another time than the lane's judge, beyond what both clocks and both hands can be wrong.</summary>
 /// <param name="Lane">The lane.</param>
 /// <param name="Step">The step.</param>
 /// <param name="Judge">The judge's time, which counts.</param>

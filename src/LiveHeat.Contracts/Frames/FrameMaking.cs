@@ -30,8 +30,10 @@ public static class FrameMaking
             heat.Lanes.Where(lane => lane.Calling).Select(lane => lane.Lane).ToItems(),
             heat.Lanes.Select((lane, i) => Lane(heat, lane, placings[i], now)).ToItems(),
             news,
-            NearTies.Of(heat),
-            heat.Lanes.SelectMany(lane => lane.Disagreements.Select(both => Both(heat, lane.Lane, both))).ToItems());
+            NearTies.Of(heat))
+        {
+            Disagreements = heat.Lanes.SelectMany(lane => lane.Disagreements.Select(both => Both(heat, lane.Lane, both))).ToItems(),
+        };
     }
 
     private static TwoTimes Both(HeatState heat, LaneNumber lane, Disagreement both) =>

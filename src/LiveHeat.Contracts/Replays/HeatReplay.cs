@@ -12,9 +12,12 @@ namespace LiveHeat.Contracts.Replays;
 /// <param name="Sheets">Every version of what was to be done, by its number.</param>
 /// <param name="Moments">Frames in order of their instants.</param>
 /// <param name="Start">The start that counts in the end; null while there is none. With the halts it tells the instant of a heat time.</param>
-/// <param name="Halts">When the clock stood still in that start; the last without an end while it still stands.</param>
 public sealed record HeatReplay(
-    HeatId Heat, string By, Items<Sheet> Sheets, Items<ReplayMoment> Moments, StartFrame? Start = null, Items<Standstill> Halts = default);
+    HeatId Heat, string By, Items<Sheet> Sheets, Items<ReplayMoment> Moments, StartFrame? Start = null)
+{
+    /// <summary>When the clock stood still in that start; the last without an end while it still stands.</summary>
+    public Items<Standstill> Halts { get; init; }
+}
 
 /// <summary>A frame and when it became so.</summary>
 /// <param name="At">The instant.</param>

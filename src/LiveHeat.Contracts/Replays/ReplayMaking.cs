@@ -46,7 +46,7 @@ public static class ReplayMaking
         }
 
         var start = before.Clock.Start is { } go ? new StartFrame(go.Id, go.GoAt, go.UncertaintyMs, go.Observed) : null;
-        return new HeatReplay(heat, asKnown ? "known" : "happened", sheets.Values.ToItems(), moments.ToItems(), start, before.Clock.Halts);
+        return new HeatReplay(heat, asKnown ? "known" : "happened", sheets.Values.ToItems(), moments.ToItems(), start) { Halts = before.Clock.Halts };
     }
 
     /// <summary>Where a frame changes without a fact, after one instant and before another: at GO lanes begin to work, past its cap a lane is through.</summary>

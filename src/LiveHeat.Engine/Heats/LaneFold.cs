@@ -31,7 +31,7 @@ public static class LaneFold
         var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
         var taps = TapOrder.Arrange(tapped);
         var standing = new TapStanding(context, plans, taps);
-        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting, context.Snapshot.Timekeepers);
+        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting, context.Snapshot.Timekeepers, context.Snapshot.HandTimingMs);
         Walk(walk, taps, standing, rulings);
         var calls = rulings.OfType<HeatFact.CallAnswered>().Select(answered => answered.Instant).DefaultIfEmpty(new Instant(long.MinValue)).Max();
         var seat = context.Seats.LastOrDefault(seat => seat is { Duty: Duty.Primary, Until: null });

@@ -4,7 +4,7 @@ using LiveHeat.Engine.Workouts;
 namespace LiveHeat.Engine.Heats;
 
 /// <summary>Walks a lane through its plan, tap by tap in the order they happened. One walk a fold; not kept.</summary>
-internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting, TimekeeperRule timekeepers)
+internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting, TimekeeperRule timekeepers, int handTimingMs)
 {
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
@@ -256,7 +256,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     {
         foreach (var (step, seen) in witnessed)
         {
-            if (splits[step - 1] is { } split && Math.Abs(split.LaneMs - seen.LaneMs) > split.UncertaintyMs + seen.UncertaintyMs)
+            // Two clocks and two hands: two thumbs that saw the same are never quite together.
+            if (splits[step - 1] is { } split && Math.Abs(split.LaneMs - seen.LaneMs) > split.UncertaintyMs + seen.UncertaintyMs + (2 * handTimingMs))
             {
                 standing.Flag(seen.Fact, FactFlags.Disagreement);
                 disagreements.Add(new Disagreement(step, split, seen));

@@ -6,7 +6,7 @@ namespace LiveHeat.Screens.Words;
 public static class DisagreementWords
 {
     public const string Heading = "Two times for one step";
-    public const string Help = "A witness's phone and the lane judge's are further apart than their clocks can be wrong. The judge's time counts until you say otherwise.";
+    public const string Help = "A witness's phone and the lane judge's are further apart than their clocks and two hands can be wrong. The judge's time counts until you say otherwise.";
     public const string Judge = "Lane judge";
     public const string Witness = "Witness";
     public const string Counts = "counts";
@@ -19,7 +19,7 @@ public static class DisagreementWords
     public static string Apart(TwoTimes both)
     {
         var apart = Math.Abs(both.Judge.Ms - both.Witness.Ms);
-        var clocks = both.Judge.UncertaintyMs + both.Witness.UncertaintyMs;
-        return $"{SecondsText.Of(apart)} apart, clocks known to ±{SecondsText.Of(clocks)}{(apart <= clocks + both.HandsMs ? $". Two hands alone may differ by {SecondsText.Of(both.HandsMs)}" : "")}";
+        var unsure = both.Judge.UncertaintyMs + both.Witness.UncertaintyMs + both.HandsMs;
+        return $"{SecondsText.Of(apart)} apart, where clocks and hands may differ by {SecondsText.Of(unsure)}";
     }
 }

@@ -25,8 +25,7 @@ public sealed class TakeOverTests(Hall hall) : HallTest(hall)
         // The second has the lane from the ledger, and sees with its own eyes that it is further.
         var second = await Phone();
         await second.Join(await Hall.CodeOf(Lane), "Ruth");
-        await second.IsAt("confirm");
-        await second.Touch("confirm");
+        await second.Choose("primary");
         await second.IsAt("heat");
         await second.Carries("step-done", 2);
         await second.Page.Locator("[data-step='3']").TapAsync();

@@ -137,6 +137,8 @@ public sealed class DutyTests(Hall hall) : HallTest(hall)
         var split = (await heat.Lane(Lane)).SplitMs;
         await witness.Carries("step-done", 1);                               // what the judge saw is not what the witness saw
         Assert.Equal(FactFlags.None, (await heat.Lane(Lane)).Flags);
+        await judge.Carries("step-done", 2);
+        await JudgePhone.IsSettled(judge.Target);                            // a second later: more than two hands differ by
         await witness.Record("step-done", 1);
         await witness.Record("step-done", 2);
         await heat.LedgerHas(Lane, "step-done 1", "step-done 1", "step-done 2");

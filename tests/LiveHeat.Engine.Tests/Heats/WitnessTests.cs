@@ -37,15 +37,15 @@ public class WitnessTests
     }
 
     [Fact]
-    public void Every_witness_who_disagrees_beyond_the_uncertainty_of_both_clocks_is_flagged()
+    public void Every_witness_who_disagrees_beyond_the_uncertainty_of_both_clocks_and_both_hands_is_flagged()
     {
         var heat = new HeatScript().Then("""
             lane 1 seat w-1 taken as witness at -0:30
             lane 1 seat w-2 taken as witness at -0:30
             start
             lane 1 step 1 done at 0:40.000 within 60
-            lane 1 step 1 done at 0:39.899 within 40 from seat w-1 [disagrees]
-            lane 1 step 1 done at 0:40.100 within 40 from seat w-2 [agrees]
+            lane 1 step 1 done at 0:39.709 within 40 from seat w-1 [disagrees]   # 60 + 40 of the clocks, twice 95 of the hands
+            lane 1 step 1 done at 0:40.290 within 40 from seat w-2 [agrees]
             """);
 
         Assert.Equal(FactFlags.Disagreement, heat.State.Lanes[0].FlagsOf(heat["disagrees"]));

@@ -8,7 +8,7 @@ public class StandingLaws
 {
     private const long Heats = 400;
 
-    private static Items<LaneState> WithoutFlags(HeatState heat) => heat.Lanes.Select(lane => lane with { Flagged = [] }).ToItems();
+    private static Items<LaneState> WithoutFlags(HeatState heat) => heat.Lanes.Select(lane => lane with { Flagged = [], Disagreements = [] }).ToItems();
 
     [Fact]
     public void Every_fact_stays_and_what_is_held_changes_nothing_but_the_list_of_what_is_held() =>

@@ -182,7 +182,7 @@ export function status(pad) {
   return {
     root,
     update() {
-      const { outbox: { waiting: n, stores }, updates, view, touches } = pad, id = updates.build ?? pad.session.serverBuild;
+      const { outbox: { waiting, stores }, recorder: { storing }, updates, view, touches } = pad, n = waiting + storing.length, id = updates.build ?? pad.session.serverBuild;
       if (/checks|ready|countdown/.test(view)) root.prepend(call.root); else call.root.remove();
       put(safe, n ? say(stores ? 'status.waiting' : 'status.memory', { n }) : say('status.safe'));
       root.dataset.unsent = n;
