@@ -56,6 +56,7 @@ internal static class Hub
         AddHeats(builder.Services, options);
 
         var app = builder.Build();
+        app.Use(next => context => app.Services.GetRequiredService<FloorScripts>().Invoke(context, next));
         app.UseBestCompression();
         app.UseAccess();
         app.MapOpenApi().AnyoneMay();
@@ -114,6 +115,7 @@ internal static class Hub
         services.AddSingleton<ProgramReader>();
         services.AddSingleton<PadReader>();
         services.AddSingleton<FloorPhones>();
+        services.AddSingleton<FloorScripts>();
         services.AddSingleton<Viewers>();
         services.AddSingleton(provider => new CalledHeats(heat =>
             provider.GetRequiredService<HeatSessions>().Open().Any(session => session.Heat == heat && session.State.Snapshot is not null)));

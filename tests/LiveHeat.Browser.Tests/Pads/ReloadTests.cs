@@ -40,6 +40,7 @@ public sealed class ReloadTests(Hall hall) : HallTest(hall)
         await phone.Browser.SetOfflineAsync(true);
         link.Be(Fault.Refuse);
         await phone.Record("step-done", 2);
+        await phone.IsStored();
         await phone.HasUnsent(1);
 
         await phone.Page.ReloadAsync();
