@@ -33,13 +33,13 @@ public sealed partial class ReplayPage : ComponentBase, IDisposable
     [SupplyParameterFromQuery]
     public string? By { get; set; }
 
-    /// <summary>Where to stand, heat time in milliseconds.</summary>
+    /// <summary>Where to stand: heat time as milliseconds, or as people write it, 4:32. What is neither is nothing: an address may be mistyped.</summary>
     [SupplyParameterFromQuery]
-    public long? At { get; set; }
+    public string? At { get; set; }
 
-    /// <summary>Whose facts are listed.</summary>
+    /// <summary>Whose facts are listed; a lane's number.</summary>
     [SupplyParameterFromQuery]
-    public int? Lane { get; set; }
+    public string? Lane { get; set; }
 
     private DeskView Desk { get; }
 
@@ -90,7 +90,7 @@ public sealed partial class ReplayPage : ComponentBase, IDisposable
         var asked = string.Create(CultureInfo.InvariantCulture, $"{Id} {By} {At} {Lane}");
         if (asked != opened)
         {
-            (opened, lane) = (asked, Lane is >= 1 and <= 99 and var number ? new LaneNumber(number) : null);
+            (opened, lane) = (asked, ReplayLink.Lane(Lane));
             ask = Desk.AskIn(new HeatId(Id ?? ""));
             Follow();
         }
@@ -102,7 +102,7 @@ public sealed partial class ReplayPage : ComponentBase, IDisposable
         if (Id is { } id && Desk.SignIn.MayRule)
         {
             _ = Desk.Follow(id);
-            _ = feed.Open(new HeatId(id), By == "known" ? ReplayBy.Known : ReplayBy.Happened, At);
+            _ = feed.Open(new HeatId(id), By == "known" ? ReplayBy.Known : ReplayBy.Happened, ReplayLink.At(At));
         }
     }
 
