@@ -17,7 +17,7 @@ public static class ResultMaking
         heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
         HeatResult.Of(heat, now).Select(line => Lane(heat, line)).ToItems(),
-        snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf);
+        snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf) { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual };
 
     /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
     private static string? NearTieOf(HeatState heat, LaneState lane)

@@ -23,7 +23,11 @@ namespace LiveHeat.Contracts.Results;
 public sealed record ResultTable(
     HeatId Heat, string Competition, string Title, string Workout, string Status, int Revision, long Head, string HeadHash, Rounding Rounding,
     Items<ResultSignature> Signatures, Items<ResultLane> Lanes,
-    TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs, HeatId? RerunOf = null);
+    TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs, HeatId? RerunOf = null)
+{
+    /// <summary>What makes the result.</summary>
+    public Engine.Workouts.ScoringRule Scoring { get; init; } = Engine.Workouts.ScoringRule.Usual;
+}
 
 /// <summary>A signature.</summary>
 public sealed record ResultSignature(string Name, Role Role);

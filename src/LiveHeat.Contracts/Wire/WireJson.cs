@@ -11,7 +11,7 @@ namespace LiveHeat.Contracts.Wire;
 public static class WireJson
 {
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
-    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard")];
+    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring")];
 
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();
@@ -88,6 +88,7 @@ public static class WireJson
             var t when t == typeof(HeatFact.Floor) => ("fact", [.. WireNames.Facts.Where(pair => pair.Type.IsAssignableTo(typeof(HeatFact.Floor)))]),
             var t when t == typeof(HeatCommand) => ("command", WireNames.Commands),
             var t when t == typeof(RelayOrder) => ("kind", WireNames.Orders),
+            var t when t == typeof(ScoringRule) => ("kind", WireNames.Scorings),
             _ => ("", []),
         };
         if (field.Length == 0)

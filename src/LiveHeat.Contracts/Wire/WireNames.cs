@@ -4,7 +4,7 @@ using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Wire;
 
-/// <summary>The one table that turns facts, commands and relay orders into names. Permanent: a case may be renamed in C#, never here.</summary>
+/// <summary>The one table that turns facts, commands, relay orders and scoring rules into names. Permanent: a case may be renamed in C#, never here.</summary>
 public static class WireNames
 {
     /// <summary>Facts, by the name in their field <c>fact</c>.</summary>
@@ -106,5 +106,11 @@ public static class WireNames
         (typeof(RelayOrder.EachMovement), "each-movement"),
         (typeof(RelayOrder.Listed), "listed"),
         (typeof(RelayOrder.Together), "together"),
+    ];
+
+    /// <summary>What makes a result, by the name in the rule's field <c>kind</c>.</summary>
+    public static readonly IReadOnlyList<(Type Type, string Name)> Scorings =
+    [
+        (typeof(ScoringRule.ForTime), "for-time"),
     ];
 }

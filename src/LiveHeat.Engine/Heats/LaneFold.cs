@@ -47,6 +47,7 @@ public static class LaneFold
             HeldMs = clock.Holds.Where(hold => hold.Until is not null).Sum(hold => HeldBy(clock, hold)),
             AdjustMs = rulings.OfType<HeatFact.TimeAdjusted>().Sum(adjusted => adjusted.AdjustMs),
             CapHeatMs = clock.CapHeatMs,
+            AtCapMs = plans.Newest.Plan.CapMs + rulings.OfType<HeatFact.TimeAdjusted>().Where(adjusted => !adjusted.MovesCap).Sum(adjusted => (long)adjusted.AdjustMs),
             Penalties = rulings.OfType<HeatFact.Penalised>()
                 .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason)).ToItems(),
             CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(),

@@ -63,6 +63,9 @@ public sealed record LaneState
     /// <summary>The lane's cap in heat time; null while it moves with an open hold.</summary>
     public long? CapHeatMs { get; init; }
 
+    /// <summary>What the team has on its clock if the cap stops it: the cap as prescribed, and the adjustments that did not move it, milliseconds.</summary>
+    public long AtCapMs { get; init; }
+
     /// <summary>The pad's open step: after the highest standing done-fact, counted before or after the cap.</summary>
     public required int Open { get; init; }
 

@@ -34,13 +34,13 @@ public enum Outcome
 /// Stopped teams rank after all others.
 /// </param>
 /// <param name="Tied">Somebody shares the place.</param>
-/// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished.</param>
+/// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished, unless the cap makes a time too.</param>
 /// <param name="Worth">Worth done, less reps of penalties.</param>
 public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth);
 
 /// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first.</summary>
 /// <remarks>
-/// Finishers above all others, the rest by reps: common practice, no source. Only lanes of one prescription are compared: a lane that took a variant
+/// Finishers above all others, the rest by reps: common practice, no source. A workout may say otherwise (<see cref="Workouts.ScoringRule"/>). Only lanes of one prescription are compared: a lane that took a variant
 /// stands below its division, in the order of those that took the same.
 /// </remarks>
 public static class HeatResult
@@ -88,8 +88,11 @@ public static class HeatResult
         var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
         return ranked.Select((lane, i) => new ResultLine(
                 lane, outcomes[lane.Lane], lane.Plan.VariantFrom is null ? places[i] : null, lane.Plan.VariantFrom is null && places.Count(place => place == places[i]) > 1,
-                LiveOrder.OfficialMs(heat, lane), LiveOrder.Worth(lane)))
+                OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane)))
             .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
                 .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));
     }
+
+    private static long? OfficialMs(HeatState heat, LaneState lane, Outcome outcome) =>
+        outcome == Outcome.Capped && CapPlus.Holds(lane.Plan) ? CapPlus.OfficialMs(heat, lane) : LiveOrder.OfficialMs(heat, lane);
 }

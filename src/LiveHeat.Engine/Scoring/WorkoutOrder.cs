@@ -50,7 +50,16 @@ public static class WorkoutOrder
 
         if (Class(left.Line) is Finishers or OtherWork)
         {
-            return Class(left.Line) == OtherWork ? 0 : (left.Line.OfficialMs ?? long.MaxValue).CompareTo(right.Line.OfficialMs ?? long.MaxValue);
+            var byTime = Class(left.Line) == OtherWork ? 0 : Ms(left.Line).CompareTo(Ms(right.Line));
+            if (byTime != 0 || Class(left.Line) == OtherWork || (IsThrough(left.Line) && IsThrough(right.Line)))
+            {
+                return byTime;
+            }
+
+            if (IsThrough(left.Line) || IsThrough(right.Line))
+            {
+                return IsThrough(left.Line) ? -1 : 1;
+            }
         }
 
         var byWorth = right.Line.Worth.CompareTo(left.Line.Worth);
@@ -63,13 +72,19 @@ public static class WorkoutOrder
         return bySteps != 0 ? bySteps : left.Line.Lane.ReachedMs.CompareTo(right.Line.Lane.ReachedMs);
     }
 
+    private static bool IsThrough(ResultLine line) => line.Outcome is Outcome.Finished or Outcome.FinishedTimeUnknown;
+
+    private static long Ms(ResultLine line) => line.OfficialMs ?? CapPlus.LatestMs(line.Lane);
+
+    /// <summary>Teams with a time: those who are through, and where the cap makes a time too, those whom it stopped.</summary>
     private const int Finishers = 0;
     private const int OtherWork = 3;
 
     private static int Class(ResultLine line) => line switch
     {
         { Place: null } => OtherWork,
-        { Outcome: Outcome.Finished or Outcome.FinishedTimeUnknown } => Finishers,
+        { Outcome: Outcome.Capped, OfficialMs: not null } => Finishers,
+        _ when IsThrough(line) => Finishers,
         { Outcome: Outcome.Stopped } => 2,
         _ => 1,
     };

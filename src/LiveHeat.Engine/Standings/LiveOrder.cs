@@ -14,7 +14,7 @@ public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tie
 
 /// <summary>
 /// Running places: finished teams by official time, then others by worth done, then by who got there first; teams that stopped for good come last.
-/// Confirmed facts alone decide.
+/// Where the cap makes a time too, those who work stand where they would if their cap came now. Confirmed facts alone decide.
 /// </summary>
 public static class LiveOrder
 {
@@ -55,6 +55,12 @@ public static class LiveOrder
     /// <summary>Negative when the left lane stands ahead; 0 for a tie.</summary>
     public static int Compare(HeatState heat, LaneState left, LaneState right)
     {
+        if (CapPlus.Holds(left.Plan) && left is not { Finished: false, Stopped: not null } && right is not { Finished: false, Stopped: not null })
+        {
+            var byTime = CapPlus.ByTime(heat, left, right);
+            return byTime != 0 || left.Finished ? byTime : ByWork(left, right);
+        }
+
         if (left.Finished != right.Finished)
         {
             return left.Finished ? -1 : 1;
@@ -70,6 +76,11 @@ public static class LiveOrder
             return left.Stopped is null ? -1 : 1;
         }
 
+        return ByWork(left, right);
+    }
+
+    private static int ByWork(LaneState left, LaneState right)
+    {
         var byWorth = Worth(right).CompareTo(Worth(left));
         if (byWorth != 0)
         {

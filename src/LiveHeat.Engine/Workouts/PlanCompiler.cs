@@ -61,7 +61,7 @@ public static class PlanCompiler
 
         return new Compiled.Plan(new RelayPlan(
             prescription.Division, prescription.Division, prescription.DivisionName, prescription.CapMs, lineUp.Athletes,
-            [new Track(steps.ToItems())]));
+            [new Track(steps.ToItems())]) { Scoring = workout.Scoring ?? ScoringRule.Usual });
     }
 
     private static int LegAfter(List<Step> steps) => steps.Count == 0 ? 1 : steps[^1].Leg + (steps[^1].Kind == StepKind.Tag ? 1 : 0);

@@ -55,6 +55,7 @@ public static class PlanSplice
             TeamOrder = rest.Athletes,
             PrescribedBy = rest.PrescribedBy,
             VariantFrom = variantFrom,
+            Scoring = plan.Scoring,
         });
     }
 

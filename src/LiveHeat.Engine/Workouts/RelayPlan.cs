@@ -62,6 +62,9 @@ public sealed record RelayPlan(
     /// <summary>The first step of a variant taken; null when the plan is the division's own. From there on it is compared only with lanes that did the same.</summary>
     public int? VariantFrom { get; init; }
 
+    /// <summary>What makes the lane's result.</summary>
+    public ScoringRule Scoring { get; init; } = ScoringRule.Usual;
+
     /// <summary>The lane's steps: those of its only track.</summary>
     public Items<Step> Steps => Tracks[0].Steps;
 

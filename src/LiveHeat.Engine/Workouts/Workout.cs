@@ -34,7 +34,11 @@ public enum FinishKind
 /// <param name="Prescriptions">One a division.</param>
 public sealed record Workout(
     string Id, string Name, RelayOrder Order, Counting Counting, int CheckpointEvery, FinishKind Finish,
-    Items<Movement> Movements, Items<Prescription> Prescriptions);
+    Items<Movement> Movements, Items<Prescription> Prescriptions)
+{
+    /// <summary>What makes a result; null, as in all that was written before there was a choice, is <see cref="ScoringRule.Usual"/>.</summary>
+    public ScoringRule? Scoring { get; init; }
+}
 
 /// <summary>A division's amount of the work.</summary>
 /// <param name="Division">The division's id.</param>

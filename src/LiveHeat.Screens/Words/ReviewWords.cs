@@ -17,6 +17,7 @@ public static class ReviewWords
         Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
         Outcome.FinishedTimeUnknown => TimeUnknown,
         Outcome.Stopped => $"stopped, {lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
+        Outcome.Capped when lane.OfficialMs is { } ms => $"{TimeWords.Exact(ms)} ({lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)})",
         _ => $"{lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
     };
 

@@ -3,6 +3,7 @@ using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Server.Result;
 
@@ -21,11 +22,17 @@ internal static class ResultWords
 
     public static string How(ResultLane lane) => lane.Outcome switch
     {
+        Outcome.Capped when lane.OfficialMs is not null => string.Create(CultureInfo.InvariantCulture, $"time cap, {Missing(lane.WorthOfAll - lane.Worth)}"),
         Outcome.Capped => "time cap",
         Outcome.Stopped => "stopped",
         Outcome.Working => "still working",
         _ => "",
     };
+
+    /// <summary>How teams that are not through rank, for the foot of the page.</summary>
+    public static string Unfinished(ScoringRule rule) => rule is ScoringRule.ForTime { Unfinished: Engine.Workouts.Unfinished.CapPlusSeconds }
+        ? "A team that its cap stopped has its cap and one second for each rep that is missing; a finish ranks ahead of the same time, then who got there first."
+        : "Unfinished teams rank after finishers, by reps, then by who got there first.";
 
     public static string Status(ResultTable table) => table.Status switch
     {
@@ -90,6 +97,8 @@ internal static class ResultWords
     }
 
     public static string ReadBack(ReadBack? read) => read is null ? "" : $"{(read.Agreed ? "agreed" : "disputed")} by {read.Name}";
+
+    private static string Missing(int reps) => reps == 1 ? "1 rep missing" : string.Create(CultureInfo.InvariantCulture, $"{reps} reps missing");
 
     private static string Ordinal(int place) => place.ToString(CultureInfo.InvariantCulture) + (place % 100 is 11 or 12 or 13 ? "th" : (place % 10) switch
     {

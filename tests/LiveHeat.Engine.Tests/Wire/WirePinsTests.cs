@@ -82,6 +82,7 @@ public class WirePinsTests
     [InlineData(typeof(Phase), "planned called armed counting-down running halted ended frozen certified")]
     [InlineData(typeof(Counting), "sets reps")]
     [InlineData(typeof(FinishKind), "none line mat")]
+    [InlineData(typeof(Unfinished), "by-worth cap-plus-seconds")]
     [InlineData(typeof(StepKind), "set tag value finish")]
     [InlineData(typeof(Unit), "reps cal m kg")]
     [InlineData(typeof(Rounding), "up-tenth up-second up-hundredth down-hundredth")]

@@ -1,6 +1,7 @@
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Server.Result;
@@ -27,6 +28,7 @@ public sealed class ResultWordsTests
     [InlineData(Outcome.Finished, 180_000L, "3:00.0", "")]
     [InlineData(Outcome.FinishedTimeUnknown, null, "finished, time to be settled", "")]
     [InlineData(Outcome.Capped, null, "50 of 66 reps", "time cap")]
+    [InlineData(Outcome.Capped, 736_000L, "12:16.0", "time cap, 16 reps missing")]
     [InlineData(Outcome.Stopped, null, "50 of 66 reps", "stopped")]
     [InlineData(Outcome.Working, null, "50 of 66 reps", "still working")]
     [InlineData(Outcome.DidNotStart, null, "did not start", "")]
@@ -48,6 +50,16 @@ public sealed class ResultWordsTests
         Assert.Equal("+0:05.0 (left too early); −3 reps (reason to follow); +0:02.0 −2 reps (x); time adjusted −0:04.0; held 0:12.3", ResultWords.Penalties(lane));
         Assert.Equal("", ResultWords.Penalties(Lane));
         Assert.Equal("time adjusted +0:04.0", ResultWords.Penalties(Lane with { AdjustMs = 4000 }));
+    }
+
+    [Fact]
+    public void One_missing_rep_is_one() => Assert.Equal("time cap, 1 rep missing", ResultWords.How(Lane with { Outcome = Outcome.Capped, OfficialMs = 721_000, Worth = 65 }));
+
+    [Fact]
+    public void The_foot_of_the_page_says_how_unfinished_teams_rank()
+    {
+        Assert.StartsWith("Unfinished teams rank after finishers", ResultWords.Unfinished(ScoringRule.Usual), StringComparison.Ordinal);
+        Assert.Contains("one second for each rep that is missing", ResultWords.Unfinished(new ScoringRule.ForTime(Unfinished.CapPlusSeconds)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,40 @@
+using System.Text.Json;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Testing;
+
+namespace LiveHeat.Engine.Wire;
+
+/// <summary>What makes a result, to the letter; a workout that says nothing is written as it was before there was a choice.</summary>
+public class ScoringPinsTests
+{
+    private static readonly (string Pin, ScoringRule Rule)[] Pins =
+    [
+        ("""{"kind":"for-time","unfinished":"cap-plus-seconds"}""", new ScoringRule.ForTime(Unfinished.CapPlusSeconds)),
+    ];
+
+    [Fact]
+    public void Scoring_rules_are_written_and_read_to_the_letter()
+    {
+        Assert.Equal(WireNames.Scorings.Select(pair => pair.Type), Pins.Select(pin => pin.Rule.GetType()));
+        Assert.Equal(typeof(ScoringRule).GetNestedTypes().Where(type => type.IsSubclassOf(typeof(ScoringRule))), WireNames.Scorings.Select(pair => pair.Type));
+        Assert.All(Pins, pin =>
+        {
+            Assert.Equal(pin.Pin, JsonSerializer.Serialize(pin.Rule, WireJson.Options));
+            Assert.Equal(pin.Rule, JsonSerializer.Deserialize<ScoringRule>(pin.Pin, WireJson.Options));
+        });
+        Assert.Equal(ScoringRule.Usual, JsonSerializer.Deserialize<ScoringRule>("""{"kind":"for-time"}""", WireJson.Options));
+    }
+
+    [Fact]
+    public void A_workout_that_says_nothing_has_no_such_field_and_one_that_does_has_it_last()
+    {
+        var silent = JsonSerializer.Serialize(Some.Workout(), WireJson.Options);
+        var told = JsonSerializer.Serialize(Some.Workout() with { Scoring = Pins[0].Rule }, WireJson.Options);
+
+        Assert.DoesNotContain("scoring", silent, StringComparison.Ordinal);
+        Assert.Equal($"{silent[..^1]},\"scoring\":{Pins[0].Pin}}}", told);
+        Assert.Equal(Pins[0].Rule, JsonSerializer.Deserialize<Workout>(told, WireJson.Options)!.Scoring);
+        Assert.Null(JsonSerializer.Deserialize<Workout>(silent, WireJson.Options)!.Scoring);
+    }
+}
