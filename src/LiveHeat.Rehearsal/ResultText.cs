@@ -33,7 +33,7 @@ public static class ResultText
         lane.Place is { } place ? string.Create(CultureInfo.InvariantCulture, $"{place}{(lane.Tied ? "=" : "")}") : "–",
         lane.Lane.ToString(),
         lane.Name,
-        lane.OfficialMs is { } ms ? TimeText.Of(ms) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
+        lane.OfficialMs is { } ms ? TimeText.Of(ms) : lane.RoundsAndReps is { } done ? RoundWords.Of(done) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
         lane.NoReps.ToString(CultureInfo.InvariantCulture),
         Words(lane),
     ];

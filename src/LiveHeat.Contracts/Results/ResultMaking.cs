@@ -59,6 +59,9 @@ public static class ResultMaking
                 step.Number, step.Label, step.Athlete == 0 ? "" : plan.Athletes[step.Athlete - 1], step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
-            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan));
+            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan))
+        {
+            RoundsAndReps = plan.Endless ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
+        };
     }
 }

@@ -36,7 +36,11 @@ public sealed record ResultSignature(string Name, Role Role);
 public sealed record ResultLane(
     LaneNumber Lane, string Name, string Division, string DivisionName, Items<string> Athletes, int? Place, bool Tied, Outcome Outcome,
     long? OfficialMs, int Worth, int WorthOfAll, Items<ResultSplit> Splits, int NoReps, int TagFaults, Items<ResultPenalty> Penalties, int AdjustMs, long HeldMs, ReadBack? ReadBack,
-    Items<long> TimekeeperMs = default, string? NearTie = null, HeatId? CountsInHeat = null, string? NotRanked = null);
+    Items<long> TimekeeperMs = default, string? NearTie = null, HeatId? CountsInHeat = null, string? NotRanked = null)
+{
+    /// <summary>The worth as rounds and reps; null where the work has an end.</summary>
+    public RoundsAndReps? RoundsAndReps { get; init; }
+}
 
 /// <summary>One step's split.</summary>
 /// <param name="Step">The step's number.</param>

@@ -19,7 +19,11 @@ public sealed record SheetWorkout(string Name, string Summary);
 /// <summary>One lane's part of the sheet.</summary>
 public sealed record SheetLane(
     LaneNumber Lane, string Team, string Name, string Division, string DivisionName, string Group, Items<string> Athletes, int Colour, int CapMs, int Plan,
-    Items<SheetStep> Steps);
+    Items<SheetStep> Steps)
+{
+    /// <summary>Where the work has no end: the last step of the round that a team at the expected pace is in at its cap. Null where it has one.</summary>
+    public int? ExpectedSteps { get; init; }
+}
 
 /// <summary>One step of a lane.</summary>
 public sealed record SheetStep(

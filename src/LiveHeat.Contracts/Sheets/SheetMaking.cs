@@ -30,7 +30,7 @@ public static class SheetMaking
     {
         var rounds = workout.Prescriptions.Select(prescription => prescription.Rounds).Distinct().ToList();
         var count = rounds.Count == 1 ? rounds[0].ToString(CultureInfo.InvariantCulture) : $"{rounds.Min()} to {rounds.Max()}";
-        var work = rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
+        var work = workout.Scoring is ScoringRule.MostWork ? "as many rounds as possible" : rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
         var order = workout.Order switch
         {
             RelayOrder.InTurn => "one each in turn",
@@ -44,7 +44,13 @@ public static class SheetMaking
 
     private static SheetLane Lane(LaneState lane) => new(
         lane.Lane, lane.Entry.Team, lane.Entry.Name, lane.Plan.Division, lane.Plan.DivisionName, lane.Plan.Group, lane.Plan.Athletes,
-        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems());
+        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems()) { ExpectedSteps = lane.Plan.Endless ? ExpectedSteps(lane.Plan) : null };
+
+    private static int ExpectedSteps(RelayPlan plan)
+    {
+        var atCap = plan.Steps.FirstOrDefault(step => plan.ExpectedMsThrough(step.Number) >= plan.CapMs) ?? plan.Steps[^1];
+        return plan.Steps.Last(step => step.Round == atCap.Round).Number;
+    }
 
     private static SheetStep Step(Step step) => new(
         step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,

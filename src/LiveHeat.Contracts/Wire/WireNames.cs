@@ -112,5 +112,6 @@ public static class WireNames
     public static readonly IReadOnlyList<(Type Type, string Name)> Scorings =
     [
         (typeof(ScoringRule.ForTime), "for-time"),
+        (typeof(ScoringRule.MostWork), "most-work"),
     ];
 }

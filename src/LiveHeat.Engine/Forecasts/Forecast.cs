@@ -21,14 +21,14 @@ public static class Forecast
     private const int Draws = 400;
     private const double Quantile90 = 1.2815515655446004;
 
-    /// <summary>One forecast a lane that is at work and has shown enough; empty while there is too little to know.</summary>
+    /// <summary>One forecast a lane that is at work and has shown enough; empty while there is too little to know, and where nobody finishes.</summary>
     /// <param name="heat">The heat.</param>
     /// <param name="now">The instant.</param>
     /// <param name="priors">What earlier heats of the same workout say.</param>
     /// <param name="seed">For the chances of places, which are drawn: the same seed gives the same figures.</param>
     public static Items<LaneForecast> Of(HeatState heat, Instant now, PacePriors priors, int seed) =>
         heat.Clock.HeatMs(now) is { } at and > 0
-            ? heat.Lanes.Where(lane => !lane.Withdrawn && lane.Stopped is null).GroupBy(lane => lane.Plan.Group)
+            ? heat.Lanes.Where(lane => !lane.Withdrawn && !lane.Plan.Endless && lane.Stopped is null).GroupBy(lane => lane.Plan.Group)
                 .SelectMany(group => Of(group.ToList(), at, priors, seed)).OrderBy(lane => lane.Lane).ToItems()
             : [];
 

@@ -93,8 +93,8 @@ public sealed record LaneState
     /// <summary>What was decided of a step too close to the cap; null when nothing was.</summary>
     public HeatFact.CapDecided? CapDecision { get; init; }
 
-    /// <summary>All steps are done in time.</summary>
-    public bool Finished => Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
+    /// <summary>All steps are done in time; never where the work has no end.</summary>
+    public bool Finished => !Plan.Endless && Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
 
     /// <summary>The team stopped for good, and when (lane time).</summary>
     public StopReason? Stopped { get; init; }

@@ -82,7 +82,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Splits = splits.ToItems(),
             ReachedMs = reachedMs,
             Worth = Math.Max(0, plan.WorthThrough(scored) + counts.Worth(scored + 1)),
-            Finish = scored == plan.LastStep && scored > 0 ? finish.Official ?? splits[^1] : null,
+            Finish = scored > 0 && Ends(scored) ? finish.Official ?? splits[^1] : null,
             NearCap = nearCap?.FromCap,
             Stopped = stopped,
             NoReps = noReps.ToItems(),
@@ -115,6 +115,9 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         splits[^1] = inTime && finish.TimeKnown ? SplitOf(judged) : null;
         reachedMs = inTime ? finish.Official!.Value.LaneMs : scored == 0 ? 0 : splits[scored - 1]?.LaneMs ?? reachedMs;
     }
+
+    /// <summary>The step is the last of work that has an end.</summary>
+    private bool Ends(int step) => step == plan.LastStep && !plan.Endless;
 
     /// <summary>Remembers the scoring step nearest to the cap, on either side of it.</summary>
     private void LookAtCap(int step, Split fromCap)
@@ -170,7 +173,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             standing.Flag(done.Id, FactFlags.Implausible);
         }
 
-        if (done.Step == plan.LastStep && stopped is null)
+        if (Ends(done.Step) && stopped is null)
         {
             finish.Judge(placed, done.TimeKnown);
         }

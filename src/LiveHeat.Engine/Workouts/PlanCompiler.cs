@@ -40,6 +40,11 @@ public static class PlanCompiler
 
         var prescription = workout.Prescriptions.First(p => p.Division == lineUp.Division);
         var movements = workout.Movements.ToDictionary(movement => movement.Id);
+        if (workout.Scoring is ScoringRule.MostWork)
+        {
+            prescription = prescription with { Rounds = EndlessRounds.Of(workout.Order, prescription, movements) };
+        }
+
         var steps = new List<Step>();
         Work? last = null;
         foreach (var work in RelayWork.Of(workout.Order, prescription, lineUp.Athletes.Count))

@@ -37,12 +37,13 @@ public static class PlanSplice
 
     private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group, int? variantFrom)
     {
-        if (rest.LastStep != plan.LastStep)
+        // Rounds without an end may be laid out more or fewer times; what must be the same is a round.
+        if (plan.Endless ? FirstRound(rest) != FirstRound(plan) : rest.LastStep != plan.LastStep)
         {
             return No("fromStep", $"The rest has {rest.LastStep} steps where the plan has {plan.LastStep}: they cannot be joined.");
         }
 
-        if (fromStep < 1 || fromStep > plan.LastStep)
+        if (fromStep < 1 || fromStep > Math.Min(plan.LastStep, rest.LastStep))
         {
             return No("fromStep", $"The plan has no step {fromStep}. It has 1 to {plan.LastStep}.");
         }
@@ -58,6 +59,8 @@ public static class PlanSplice
             Scoring = plan.Scoring,
         });
     }
+
+    private static int FirstRound(RelayPlan plan) => plan.Steps.Count(step => step.Round <= 1);
 
     /// <summary>Everybody keeps the number they had; who is new comes behind. Two of one name stay two.</summary>
     /// <returns>All names, and the number of each place in the new order; 0 stays 0, the team as one.</returns>

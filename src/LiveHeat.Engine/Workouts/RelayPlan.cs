@@ -65,6 +65,9 @@ public sealed record RelayPlan(
     /// <summary>What makes the lane's result.</summary>
     public ScoringRule Scoring { get; init; } = ScoringRule.Usual;
 
+    /// <summary>The work has no end: nobody is through, whatever was laid out.</summary>
+    public bool Endless => Scoring is ScoringRule.MostWork;
+
     /// <summary>The lane's steps: those of its only track.</summary>
     public Items<Step> Steps => Tracks[0].Steps;
 

@@ -23,4 +23,7 @@ public abstract record ScoringRule
     /// <summary>The work has an end, and the time until it is the result.</summary>
     /// <param name="Unfinished">What becomes of teams that are not through at their cap.</param>
     public sealed record ForTime(Unfinished Unfinished) : ScoringRule;
+
+    /// <summary>As many rounds and reps as possible: the rounds go on until the cap, nobody is through, and the worth done is the result.</summary>
+    public sealed record MostWork : ScoringRule;
 }

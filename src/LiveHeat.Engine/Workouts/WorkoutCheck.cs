@@ -12,7 +12,7 @@ public static class WorkoutCheck
 
     /// <summary>All that is wrong; empty when the workout can be.</summary>
     public static IEnumerable<FieldError> Errors(Workout workout) =>
-        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(Movements(workout.Movements))
+        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
                 : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
@@ -51,6 +51,14 @@ public static class WorkoutCheck
         if (workout.Counting == Counting.Reps && workout.CheckpointEvery < 1)
         {
             yield return new("checkpointEvery", "Reps are counted, but with no checkpoint. Give the number of reps between two reports, from 1.");
+        }
+    }
+
+    private static IEnumerable<FieldError> End(Workout workout)
+    {
+        if (workout.Scoring is ScoringRule.MostWork && workout.Finish != FinishKind.None)
+        {
+            yield return new("finish", "It is as many rounds as possible, so nobody comes to a finish. Choose no line and no mat.");
         }
     }
 
@@ -94,6 +102,16 @@ public static class WorkoutCheck
             yield return new($"{at}.capMs", $"{who}: the time cap is above four hours. Is it in minutes and seconds?");
         }
 
+        if (workout.Scoring is ScoringRule.MostWork)
+        {
+            foreach (var error in EndlessRounds.Errors(workout, prescription, at).Concat(AllSets(workout, prescription, at)))
+            {
+                yield return error;
+            }
+
+            yield break;
+        }
+
         if (prescription.Rounds is < 0 or > MostRounds)
         {
             yield return new($"{at}.rounds", $"{who}: {prescription.Rounds} rounds cannot be. Give 0 to {MostRounds}.");
@@ -116,13 +134,16 @@ public static class WorkoutCheck
             yield return new($"{at}.rounds", $"{who}: {sets} sets are more than a lane can be judged on ({MostSteps}).");
         }
 
-        foreach (var error in Sets(workout, prescription.Before, $"{at}.before", who)
-            .Concat(Sets(workout, prescription.Round, $"{at}.round", who))
-            .Concat(Sets(workout, prescription.After, $"{at}.after", who)))
+        foreach (var error in AllSets(workout, prescription, at))
         {
             yield return error;
         }
     }
+
+    private static IEnumerable<FieldError> AllSets(Workout workout, Prescription prescription, string at) =>
+        Sets(workout, prescription.Before, $"{at}.before", prescription.DivisionName)
+            .Concat(Sets(workout, prescription.Round, $"{at}.round", prescription.DivisionName))
+            .Concat(Sets(workout, prescription.After, $"{at}.after", prescription.DivisionName));
 
     private static IEnumerable<FieldError> Sets(Workout workout, Items<PrescribedSet> sets, string at, string who)
     {

@@ -17,7 +17,7 @@ public sealed record LaneView(SheetLane Sheet, LaneFrame State)
     public SheetStep? OpenStep => Find(State.Open);
 
     /// <summary>How many rounds there are.</summary>
-    public int Rounds => Sheet.Steps.Select(step => step.Round ?? 0).DefaultIfEmpty(0).Max();
+    public int Rounds => Sheet.ExpectedSteps is not null ? 0 : Sheet.Steps.Select(step => step.Round ?? 0).DefaultIfEmpty(0).Max();
 
     /// <summary>The score when all is done.</summary>
     public int WorthOfAll => Sheet.Steps.Sum(step => step.Worth);

@@ -16,6 +16,7 @@ public static class ReviewWords
         Outcome.DidNotStart => "did not start",
         Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
         Outcome.FinishedTimeUnknown => TimeUnknown,
+        _ when lane.RoundsAndReps is { } done => $"{(lane.Outcome == Outcome.Stopped ? "stopped, " : "")}{RoundWords.Of(done)}",
         Outcome.Stopped => $"stopped, {lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
         Outcome.Capped when lane.OfficialMs is { } ms => $"{TimeWords.Exact(ms)} ({lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)})",
         _ => $"{lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",

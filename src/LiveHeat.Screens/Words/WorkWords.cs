@@ -17,6 +17,7 @@ public static class WorkWords
     public static string Round(LaneView lane) => lane.OpenStep switch
     {
         null => "",
+        { Round: > 0 } step when lane.Sheet.ExpectedSteps is not null => $"round {step.Round}",
         { Round: > 0 } step => lane.Rounds > 1 ? $"round {step.Round} of {lane.Rounds}" : "",
         { Round: 0 } => lane.Rounds > 0 ? "first work" : "",
         _ => lane.Rounds > 0 ? "last work" : "",
@@ -90,6 +91,7 @@ public static class WorkWords
         { Status: LaneStatus.Withdrawn } => "",
         { Status: LaneStatus.Finished, FinishMs: null } => "time unknown",
         { Status: LaneStatus.Finished } state => TimeWords.Exact(state.OfficialMs ?? state.FinishMs!.Value),
+        { } state when lane.Sheet.ExpectedSteps is not null => CommonWords.Reps(Math.Max(0, state.Worth - state.PenaltyReps)),
         { } state => $"{state.Worth - state.PenaltyReps} of {CommonWords.Reps(lane.WorthOfAll)}",
     };
 }

@@ -17,22 +17,27 @@ internal static class ResultWords
         { Outcome: Outcome.DidNotStart } => "did not start",
         { Outcome: Outcome.FinishedTimeUnknown } => "finished, time to be settled",
         { OfficialMs: { } ms } => TimeText.Of(ms),
+        { RoundsAndReps: { } done } => RoundWords.Of(done),
         _ => string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll} reps"),
     };
 
     public static string How(ResultLane lane) => lane.Outcome switch
     {
         Outcome.Capped when lane.OfficialMs is not null => string.Create(CultureInfo.InvariantCulture, $"time cap, {Missing(lane.WorthOfAll - lane.Worth)}"),
-        Outcome.Capped => "time cap",
+        Outcome.Capped => lane.RoundsAndReps is null ? "time cap" : "",
         Outcome.Stopped => "stopped",
         Outcome.Working => "still working",
         _ => "",
     };
 
-    /// <summary>How teams that are not through rank, for the foot of the page.</summary>
-    public static string Unfinished(ScoringRule rule) => rule is ScoringRule.ForTime { Unfinished: Engine.Workouts.Unfinished.CapPlusSeconds }
-        ? "A team that its cap stopped has its cap and one second for each rep that is missing; a finish ranks ahead of the same time, then who got there first."
-        : "Unfinished teams rank after finishers, by reps, then by who got there first.";
+    /// <summary>How teams rank that have no time of their own, for the foot of the page.</summary>
+    public static string Order(ScoringRule rule) => rule switch
+    {
+        ScoringRule.MostWork => "As many rounds and reps as possible: the most work first, then who got there first.",
+        ScoringRule.ForTime { Unfinished: Unfinished.CapPlusSeconds } =>
+            "A team that its cap stopped has its cap and one second for each rep that is missing; a finish ranks ahead of the same time, then who got there first.",
+        _ => "Unfinished teams rank after finishers, by reps, then by who got there first.",
+    };
 
     public static string Status(ResultTable table) => table.Status switch
     {

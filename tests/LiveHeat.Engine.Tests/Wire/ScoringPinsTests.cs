@@ -11,6 +11,7 @@ public class ScoringPinsTests
     private static readonly (string Pin, ScoringRule Rule)[] Pins =
     [
         ("""{"kind":"for-time","unfinished":"cap-plus-seconds"}""", new ScoringRule.ForTime(Unfinished.CapPlusSeconds)),
+        ("""{"kind":"most-work"}""", new ScoringRule.MostWork()),
     ];
 
     [Fact]

@@ -52,14 +52,26 @@ public sealed class ResultWordsTests
         Assert.Equal("time adjusted +0:04.0", ResultWords.Penalties(Lane with { AdjustMs = 4000 }));
     }
 
+    [Theory]
+    [InlineData(5, 12, "5 rounds + 12 reps")]
+    [InlineData(1, 1, "1 round + 1 rep")]
+    [InlineData(4, 0, "4 rounds")]
+    [InlineData(0, 9, "9 reps")]
+    public void Work_without_an_end_is_told_in_rounds_and_reps(int rounds, int reps, string words)
+    {
+        var lane = Lane with { Outcome = Outcome.Capped, RoundsAndReps = new(rounds, reps) };
+
+        Assert.Equal((words, ""), (ResultWords.Score(lane), ResultWords.How(lane)));
+    }
+
     [Fact]
     public void One_missing_rep_is_one() => Assert.Equal("time cap, 1 rep missing", ResultWords.How(Lane with { Outcome = Outcome.Capped, OfficialMs = 721_000, Worth = 65 }));
 
     [Fact]
     public void The_foot_of_the_page_says_how_unfinished_teams_rank()
     {
-        Assert.StartsWith("Unfinished teams rank after finishers", ResultWords.Unfinished(ScoringRule.Usual), StringComparison.Ordinal);
-        Assert.Contains("one second for each rep that is missing", ResultWords.Unfinished(new ScoringRule.ForTime(Unfinished.CapPlusSeconds)), StringComparison.Ordinal);
+        Assert.StartsWith("Unfinished teams rank after finishers", ResultWords.Order(ScoringRule.Usual), StringComparison.Ordinal);
+        Assert.Contains("one second for each rep that is missing", ResultWords.Order(new ScoringRule.ForTime(Unfinished.CapPlusSeconds)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ export function laneModel({ sheet, frame, lane, entries, kept: { seat, duty = 'p
     open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
     owed: Math.max(now.owed, told?.open === now.open ? told.owed : 0),
     athlete: latest(here('athlete-working'))?.athlete ?? step?.athlete ?? 0,
-    rounds: Math.max(0, ...steps.map(one => one.round ?? 0)),
+    rounds: line.expectedSteps ? '∞' : Math.max(0, ...steps.map(one => one.round ?? 0)),
     noReps: here('no-rep').length + here('tag-fault').length,
     carried: step && carriedBy(step, now.count, sheet),
     counted: latest(here('count-reached'))?.instant ?? null,

@@ -34,7 +34,7 @@ export class LaneRow {
     this.element = make('li', 'lane', this.rank, make('span', 'lane-number', make('b', '', String(lane.lane))), this.team, make('div', 'lane-middle', this.crew, this.host), this.ready, this.standing);
     mark(this.element, { lane: lane.lane, mixed: mixed ? 'yes' : null });
     this.element.style.setProperty('--tape', `var(--tape-${lane.colour})`);
-    this.strip = new Strip(this.host, { steps: lane.steps, lane: lane.lane, colour: lane.colour, capMs: lane.capMs, decorative: true });
+    this.strip = new Strip(this.host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, decorative: true });
   }
 
   /** @param {any} lane as in the frame @param {{scene: string, paced: boolean, certified: boolean, clock: () => number|null}} heat */

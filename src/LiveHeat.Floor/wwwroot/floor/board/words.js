@@ -78,7 +78,7 @@ export const words = {
   },
   stripLabel(lane, steps, note) {
     const open = steps[lane.open - 1];
-    return [`Lane ${lane.lane}`, open ? `step ${lane.open} of ${steps.length}: ${open.label}` : 'all work done', note].filter(Boolean).join(', ');
+    return [`Lane ${lane.lane}`, open ? `step ${lane.open} of ${steps.length}: ${open.label}` : lane.status === 'finished' && 'all work done', note].filter(Boolean).join(', ');
   },
   capPace: 'cap pace',
   capPaceOf: division => `cap pace ${division}`,

@@ -8,7 +8,7 @@ import { words } from './words.js';
 export function workOf(lane, open) {
   const step = lane.steps[open - 1];
   if (!step) return { who: '', what: '', round: '', next: '' };
-  const rounds = lane.steps.reduce((most, other) => Math.max(most, other.round ?? 0), 0);
+  const rounds = lane.expectedSteps ? 0 : lane.steps.reduce((most, other) => Math.max(most, other.round ?? 0), 0);
   return { who: nameAt(lane, step.athlete), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
 }
 
