@@ -40,6 +40,12 @@ public sealed record ResultLane(
 {
     /// <summary>The worth as rounds and reps; null where the work has an end.</summary>
     public RoundsAndReps? RoundsAndReps { get; init; }
+
+    /// <summary>What the tiebreak is, where there is one: "10 wall balls (round 2)".</summary>
+    public string? Tiebreak { get; init; }
+
+    /// <summary>Its official time; null when it is not done or nobody knows.</summary>
+    public long? TiebreakMs { get; init; }
 }
 
 /// <summary>One step's split.</summary>

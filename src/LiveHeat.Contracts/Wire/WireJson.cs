@@ -11,7 +11,7 @@ namespace LiveHeat.Contracts.Wire;
 public static class WireJson
 {
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
-    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring")];
+    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak")];
 
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();

@@ -158,6 +158,12 @@ public sealed record LaneState
         return null;
     }
 
+    /// <summary>When the set was done that decides between teams of the same worth; null when it is not done, its time is unknown, or there is none.</summary>
+    public Split? Tiebreak => Plan.TiebreakStep is { } step && step <= DoneSteps ? Splits[step - 1] : null;
+
+    /// <summary>Its tiebreak set is done and nobody knows when, and it may count: the team is not through.</summary>
+    public bool TiebreakMissing => !Finished && !Withdrawn && Plan.TiebreakStep <= DoneSteps && Tiebreak is null;
+
     /// <summary>The step that is to be done next for the score; null when finished.</summary>
     public Step? OpenStep() => Plan.Find(DoneSteps + 1);
 

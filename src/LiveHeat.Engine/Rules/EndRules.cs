@@ -38,10 +38,17 @@ internal static class EndRules
             return new Verdict.Refused("reason-needed", $"Not all has arrived: {string.Join("; ", asking.Missing)}. Wait for it, or freeze over it with a reason.");
         }
 
+        var untold = heat.Lanes.Where(lane => lane.TiebreakMissing).Select(lane => $"lane {lane.Lane}").ToList();
+        if (untold.Count > 0 && string.IsNullOrWhiteSpace(command.Over))
+        {
+            return new Verdict.Refused("tiebreak-missing", $"Nobody knows when the tiebreak set was done: {string.Join(", ", untold)}. Add the time from paper or video, or freeze without it and say why.");
+        }
+
+        var over = asking.Missing.Concat(untold.Select(lane => $"{lane}: no tiebreak time")).ToList();
         return new Verdict.Accepted(new HeatFact.Frozen
         {
             Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head,
-            Over = asking.Missing.Count > 0 ? $"{command.Over} ({string.Join("; ", asking.Missing)})" : null,
+            Over = over.Count > 0 ? $"{command.Over} ({string.Join("; ", over)})" : null,
         });
     }
 

@@ -36,7 +36,11 @@ public enum Outcome
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished, unless the cap makes a time too.</param>
 /// <param name="Worth">Worth done, less reps of penalties.</param>
-public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth);
+public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth)
+{
+    /// <summary>Rounded time at the end of the tiebreak set; null without one.</summary>
+    public long? TiebreakMs { get; init; }
+}
 
 /// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first.</summary>
 /// <remarks>
@@ -88,7 +92,7 @@ public static class HeatResult
         var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
         return ranked.Select((lane, i) => new ResultLine(
                 lane, outcomes[lane.Lane], lane.Plan.VariantFrom is null ? places[i] : null, lane.Plan.VariantFrom is null && places.Count(place => place == places[i]) > 1,
-                OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane)))
+                OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane)) { TiebreakMs = LiveOrder.TiebreakMs(heat, lane) })
             .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
                 .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));
     }

@@ -68,6 +68,12 @@ public static class WorkoutOrder
             return byWorth;
         }
 
+        var byTiebreak = (left.Line.TiebreakMs ?? long.MaxValue).CompareTo(right.Line.TiebreakMs ?? long.MaxValue);
+        if (byTiebreak != 0)
+        {
+            return byTiebreak;
+        }
+
         var bySteps = right.Line.Lane.DoneSteps.CompareTo(left.Line.Lane.DoneSteps);
         return bySteps != 0 ? bySteps : left.Line.Lane.ReachedMs.CompareTo(right.Line.Lane.ReachedMs);
     }

@@ -13,7 +13,7 @@ namespace LiveHeat.Engine.Standings;
 public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth);
 
 /// <summary>
-/// Running places: finished teams by official time, then others by worth done, then by who got there first; teams that stopped for good come last.
+/// Running places: finished teams by official time, then others by worth done, then by the tiebreak where there is one, then by who got there first; teams that stopped for good come last.
 /// Where the cap makes a time too, those who work stand where they would if their cap came now. Confirmed facts alone decide.
 /// </summary>
 public static class LiveOrder
@@ -49,6 +49,10 @@ public static class LiveOrder
     public static long? OfficialMs(HeatState heat, LaneState lane) =>
         lane.MeasuredMs is { } ms && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, ms) : null;
 
+    /// <summary>The official tiebreak time of a lane; null when it has none.</summary>
+    public static long? TiebreakMs(HeatState heat, LaneState lane) =>
+        lane.Tiebreak is { } split && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, split.LaneMs) : null;
+
     /// <summary>What is compared: worth done less the reps of penalties.</summary>
     public static int Worth(LaneState lane) => Math.Max(0, lane.Worth - lane.PenaltyReps);
 
@@ -58,7 +62,7 @@ public static class LiveOrder
         if (CapPlus.Holds(left.Plan) && left is not { Finished: false, Stopped: not null } && right is not { Finished: false, Stopped: not null })
         {
             var byTime = CapPlus.ByTime(heat, left, right);
-            return byTime != 0 || left.Finished ? byTime : ByWork(left, right);
+            return byTime != 0 || left.Finished ? byTime : ByWork(heat, left, right);
         }
 
         if (left.Finished != right.Finished)
@@ -76,15 +80,21 @@ public static class LiveOrder
             return left.Stopped is null ? -1 : 1;
         }
 
-        return ByWork(left, right);
+        return ByWork(heat, left, right);
     }
 
-    private static int ByWork(LaneState left, LaneState right)
+    private static int ByWork(HeatState heat, LaneState left, LaneState right)
     {
         var byWorth = Worth(right).CompareTo(Worth(left));
         if (byWorth != 0)
         {
             return byWorth;
+        }
+
+        var byTiebreak = (TiebreakMs(heat, left) ?? long.MaxValue).CompareTo(TiebreakMs(heat, right) ?? long.MaxValue);
+        if (byTiebreak != 0)
+        {
+            return byTiebreak;
         }
 
         // A tag made or a line of steps without worth done is further along than the same score without it.

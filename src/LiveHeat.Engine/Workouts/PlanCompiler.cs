@@ -66,7 +66,13 @@ public static class PlanCompiler
 
         return new Compiled.Plan(new RelayPlan(
             prescription.Division, prescription.Division, prescription.DivisionName, prescription.CapMs, lineUp.Athletes,
-            [new Track(steps.ToItems())]) { Scoring = workout.Scoring ?? ScoringRule.Usual });
+            [new Track(steps.ToItems())])
+            {
+                Scoring = workout.Scoring ?? ScoringRule.Usual,
+                TiebreakStep = prescription.Tiebreak is { } tiebreak
+                    ? steps.Where(step => step.Kind is StepKind.Set or StepKind.Value && step.Round == tiebreak.Round).ElementAtOrDefault(tiebreak.Set - 1)?.Number
+                    : null,
+            });
     }
 
     private static int LegAfter(List<Step> steps) => steps.Count == 0 ? 1 : steps[^1].Leg + (steps[^1].Kind == StepKind.Tag ? 1 : 0);

@@ -57,6 +57,7 @@ public static class PlanSplice
             PrescribedBy = rest.PrescribedBy,
             VariantFrom = variantFrom,
             Scoring = plan.Scoring,
+            TiebreakStep = rest.TiebreakStep,
         });
     }
 

@@ -65,6 +65,9 @@ public sealed record RelayPlan(
     /// <summary>What makes the lane's result.</summary>
     public ScoringRule Scoring { get; init; } = ScoringRule.Usual;
 
+    /// <summary>The step whose end is the tiebreak; null where there is none.</summary>
+    public int? TiebreakStep { get; init; }
+
     /// <summary>The work has no end: nobody is through, whatever was laid out.</summary>
     public bool Endless => Scoring is ScoringRule.MostWork;
 

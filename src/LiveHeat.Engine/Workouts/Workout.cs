@@ -50,7 +50,16 @@ public sealed record Workout(
 /// <param name="After">Sets after the rounds, by whoever did the last round.</param>
 public sealed record Prescription(
     string Division, string DivisionName, int CapMs, int Rounds,
-    Items<PrescribedSet> Before, Items<PrescribedSet> Round, Items<PrescribedSet> After);
+    Items<PrescribedSet> Before, Items<PrescribedSet> Round, Items<PrescribedSet> After)
+{
+    /// <summary>The set whose end decides between teams of the same worth; null where none does.</summary>
+    public TiebreakSet? Tiebreak { get; init; }
+}
+
+/// <summary>A set named by its place. The time at its end is a tiebreak.</summary>
+/// <param name="Round">From 1; 0 before the rounds; null after them.</param>
+/// <param name="Set">Its number in the round, or in the work before or after, from 1.</param>
+public sealed record TiebreakSet(int? Round, int Set);
 
 /// <summary>One movement to be done through once.</summary>
 /// <param name="Movement">Its id in the workout.</param>

@@ -15,7 +15,7 @@ public static class WorkoutCheck
         Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
-                : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
+                : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
 
     private static IEnumerable<FieldError> Name(Workout workout)
     {

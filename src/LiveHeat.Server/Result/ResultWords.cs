@@ -73,6 +73,11 @@ internal static class ResultWords
             parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
         }
 
+        if (lane.Tiebreak is { } set && lane.Outcome is Outcome.Capped or Outcome.Stopped or Outcome.Working)
+        {
+            parts.Add($"tiebreak {(lane.TiebreakMs is { } ms ? TimeText.Of(ms) : "–")} at {set}");
+        }
+
         if (lane.NotRanked is { } apart)
         {
             parts.Add(apart);

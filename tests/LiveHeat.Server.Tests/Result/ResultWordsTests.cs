@@ -65,6 +65,16 @@ public sealed class ResultWordsTests
     }
 
     [Fact]
+    public void A_tiebreak_is_told_of_teams_that_are_not_through()
+    {
+        var lane = Lane with { Outcome = Outcome.Capped, Tiebreak = "12 cal row (round 1)", TiebreakMs = 60_200 };
+
+        Assert.Equal("tiebreak 1:00.2 at 12 cal row (round 1)", ResultWords.Penalties(lane));
+        Assert.Equal("tiebreak – at 12 cal row (round 1)", ResultWords.Penalties(lane with { TiebreakMs = null }));
+        Assert.Equal("", ResultWords.Penalties(lane with { Outcome = Outcome.Finished }));
+    }
+
+    [Fact]
     public void One_missing_rep_is_one() => Assert.Equal("time cap, 1 rep missing", ResultWords.How(Lane with { Outcome = Outcome.Capped, OfficialMs = 721_000, Worth = 65 }));
 
     [Fact]

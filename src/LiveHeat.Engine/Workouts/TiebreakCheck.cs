@@ -1,0 +1,37 @@
+namespace LiveHeat.Engine.Workouts;
+
+/// <summary>Finds what cannot be in a tiebreak: it must be a set that every team comes to.</summary>
+internal static class TiebreakCheck
+{
+    /// <summary>All that is wrong.</summary>
+    public static IEnumerable<FieldError> Errors(Workout workout, Prescription prescription, string at)
+    {
+        if (prescription.Tiebreak is not { } tiebreak)
+        {
+            yield break;
+        }
+
+        var who = prescription.DivisionName;
+        var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
+        var rounds = workout.Scoring is ScoringRule.MostWork ? LaidOut(workout, prescription) : prescription.Rounds;
+        if (tiebreak.Round < 0 || tiebreak.Round > rounds)
+        {
+            yield return new($"{at}.tiebreak.round", $"{who}: the tiebreak is in round {tiebreak.Round}, which there is not. Give 1 to {rounds}, or 0 for the work before the rounds.");
+        }
+        else if (tiebreak.Set < 1 || tiebreak.Set > sets.Count)
+        {
+            yield return new($"{at}.tiebreak.set", sets.Count == 0
+                ? $"{who}: the tiebreak is in a part without any set. Choose another part, or take the tiebreak out."
+                : $"{who}: the tiebreak is set {tiebreak.Set}; that part has {sets.Count}. Give 1 to {sets.Count}.");
+        }
+    }
+
+    /// <summary>Rounds of work without an end; where its movements cannot be, they have a sentence of their own.</summary>
+    private static int LaidOut(Workout workout, Prescription prescription)
+    {
+        var movements = workout.Movements.DistinctBy(movement => movement.Id).ToDictionary(movement => movement.Id);
+        return prescription.Round.Count > 0 && prescription.Before.Concat(prescription.Round).All(set => movements.ContainsKey(set.Movement))
+            ? EndlessRounds.Of(workout.Order, prescription, movements)
+            : EndlessRounds.MostSteps;
+    }
+}
