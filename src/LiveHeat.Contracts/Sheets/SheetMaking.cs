@@ -56,7 +56,8 @@ public static class SheetMaking
         step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,
         step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId);
 
-    private static SheetMovement Movement(Movement movement)
+    /// <summary>A movement's standard as sheets and briefings tell it.</summary>
+    public static SheetMovement Movement(Movement movement)
     {
         var full = movement.FullStandard;
         return new SheetMovement(

@@ -9,6 +9,8 @@ public static class HeatDeskWords
     public const string BackToProgram = "Back to the program";
     public const string ResultPage = "Result page";
     public const string BoardPage = "Board";
+    public const string BriefingSheet = "Briefing to print";
+    public const string BriefingSlides = "Briefing for the big screen";
 
     // before the call
     public const string Call = "Call this heat";

@@ -5,6 +5,7 @@ using LiveHeat.Ledger.Facts;
 using LiveHeat.Ledger.Registry;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Board;
+using LiveHeat.Server.Briefing;
 using LiveHeat.Server.Exports;
 using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
@@ -67,6 +68,7 @@ internal static class Hub
         app.MapHeatReading();
         app.MapHub<HeatHub>("/hub", transport => transport.Transports = HttpTransportType.WebSockets).AnyoneMay();
         app.MapBoardPages();
+        app.MapBriefingPages();
         app.MapResultPages();
         app.MapStandings();
         app.MapExports();

@@ -2,6 +2,7 @@ using LiveHeat.Contracts.Results;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Proof;
+using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -13,15 +14,17 @@ internal static class ResultPages
     public static void MapResultPages(this IEndpointRouteBuilder app) =>
         app.MapGet("/result/{heat}", Page).AnyoneMay().ExcludeFromDescription();
 
-    private static async Task<IResult> Page(string heat, FindHeat heats, Certificates certificates, Timebase time)
+    private static async Task<IResult> Page(string heat, FindHeat heats, SetupReader setup, Certificates certificates, Timebase time, CancellationToken cancellation)
     {
         var session = await heats.Called(heat);
         var table = session is null ? null : ResultMaking.Of(session.State, session.HeadHash, time.Now);
+        var planned = table is null && (await setup.Heats(cancellation)).Any(one => one.Id == heat);
         return new RazorComponentResult<ResultPage>(new Dictionary<string, object?>
         {
             [nameof(ResultPage.Table)] = table,
             [nameof(ResultPage.Fingerprint)] = certificates.Fingerprint,
             [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatSession.Broken(at) : null,
+            [nameof(ResultPage.BriefingAddress)] = planned ? $"/briefing/{Uri.EscapeDataString(heat)}" : null,
             [nameof(ResultPage.PrintedAt)] = DateTimeOffset.FromUnixTimeMilliseconds(time.Now.UnixMs).ToLocalTime(),
         })
         {

@@ -1,0 +1,53 @@
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Server.Briefing;
+
+/// <summary>Makes the briefing of a heat from what it was set up, or called, with.</summary>
+internal static class BriefingMaking
+{
+    public static HeatBriefing Of(HeatSnapshot heat)
+    {
+        var workout = heat.Workout;
+        var standing = heat.Lanes.Select(lane => lane.Division).ToHashSet();
+        var prescriptions = workout.Prescriptions.Where(prescription => standing.Count == 0 || standing.Contains(prescription.Division)).ToList();
+        var movements = workout.Movements.ToDictionary(movement => movement.Id);
+        var names = prescriptions.ToDictionary(prescription => prescription.Division, prescription => prescription.DivisionName);
+        return new HeatBriefing(
+            heat.Competition, heat.Title, workout.Name, SheetMaking.Summary(workout), RelayWords.Of(workout),
+            workout.Order is RelayOrder.Together ? null : Tag(movements),
+            [.. prescriptions.Select(prescription => Division(prescription, movements))],
+            [.. workout.Movements.Select(movement => Movement(movement, prescriptions)).OfType<BriefedMovement>()],
+            [.. heat.Lanes.OrderBy(lane => lane.Lane).Select(lane => new BriefedLane(lane.Lane.Value, lane.Name, names.GetValueOrDefault(lane.Division, lane.Division), lane.Athletes))]);
+    }
+
+    private static SheetMovement Tag(Dictionary<string, Movement> movements) =>
+        movements.TryGetValue(Engine.Workouts.Movement.TagId, out var own) ? SheetMaking.Movement(own) : BriefingWords.UsualTag;
+
+    private static BriefedDivision Division(Prescription prescription, Dictionary<string, Movement> movements)
+    {
+        BriefedPart[] parts =
+        [
+            new(prescription.Rounds > 0 ? "Before the rounds" : "To be done", Sets(prescription.Before)),
+            new(prescription.Rounds == 1 ? "1 round of" : BriefingWords.Count(prescription.Rounds, "rounds of"), prescription.Rounds > 0 ? Sets(prescription.Round) : []),
+            new(prescription.Rounds > 0 ? "After the rounds" : "Then", Sets(prescription.After)),
+        ];
+        return new BriefedDivision(prescription.DivisionName, TimeText.Whole(prescription.CapMs), [.. parts.Where(part => part.Sets.Count > 0)]);
+
+        IReadOnlyList<BriefedSet> Sets(IEnumerable<PrescribedSet> sets) => [.. sets.Select(set => BriefingWords.Set(set, movements[set.Movement]))];
+    }
+
+    /// <summary>Null when none of the divisions does it.</summary>
+    private static BriefedMovement? Movement(Movement movement, List<Prescription> prescriptions)
+    {
+        var who = prescriptions.Where(prescription => Does(prescription, movement.Id)).ToList();
+        return who.Count == 0 || movement.Id == Engine.Workouts.Movement.TagId
+            ? null
+            : new BriefedMovement(SheetMaking.Movement(movement), who.Count == prescriptions.Count ? null : $"{string.Join(", ", who.Select(prescription => prescription.DivisionName))} only");
+    }
+
+    private static bool Does(Prescription prescription, string movement) =>
+        prescription.Before.Concat(prescription.Rounds > 0 ? prescription.Round : []).Concat(prescription.After).Any(set => set.Movement == movement);
+}

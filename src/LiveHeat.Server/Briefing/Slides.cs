@@ -1,0 +1,28 @@
+namespace LiveHeat.Server.Briefing;
+
+/// <summary>Lays a briefing out as slides: the workout for each division, the relay order, each movement and its faults, the cautions.</summary>
+internal static class Slides
+{
+    public static readonly Slide NoHeat = new("none", BriefingWords.NoHeat, "", [new("", BriefingWords.NoHeatNext)]);
+
+    public static IReadOnlyList<Slide> Of(HeatBriefing briefing) =>
+    [
+        .. briefing.Divisions.Select(division => new Slide("workout", briefing.Workout, $"{division.Name} · time cap {division.Cap}", [.. division.Parts.SelectMany(Part)])),
+        new("relay", "Relay order", briefing.Workout, [.. briefing.Relay.Select(sentence => new SlideLine("", sentence))]),
+        .. briefing.Tag is { } tag ? Movement(new BriefedMovement(tag, null)) : [],
+        .. briefing.Movements.SelectMany(Movement),
+        new("cautions", "Take care", "", [.. BriefingWords.Cautions.Select(caution => new SlideLine("", caution))]),
+    ];
+
+    private static IEnumerable<SlideLine> Part(BriefedPart part) =>
+        [new SlideLine(part.Heading, "", IsHead: true), .. part.Sets.Select(set => new SlideLine(set.What, set.Notes))];
+
+    private static IEnumerable<Slide> Movement(BriefedMovement briefed)
+    {
+        var (movement, onlyIn) = briefed;
+        yield return new Slide("movement", movement.Name, onlyIn ?? "", [.. StandardWords.Lines(movement)], movement.FullStandard?.Picture);
+        yield return new Slide("faults", movement.Name, onlyIn is null ? "No-rep" : $"No-rep · {onlyIn}", movement.Faults.Count == 0
+            ? [new SlideLine("", BriefingWords.NoFaults)]
+            : [.. movement.Faults.Select(fault => new SlideLine(fault.Name, fault.How ?? ""))]);
+    }
+}
