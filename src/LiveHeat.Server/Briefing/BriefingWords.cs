@@ -12,7 +12,7 @@ internal static class BriefingWords
     [
         "Stop at once when you feel pain, or when you are dizzy or short of breath in a way you do not know. Tell your judge.",
         "Medical staff may stop anyone at any time, and nobody argues.",
-        "In the heat: drink, keep to the shade until you are called, and say early that you feel unwell.",
+        "On a hot day: drink, keep cool until you are called, and say early that you feel unwell.",
         "Local rules and licensed practice come first, whatever is written here.",
         "This software is no safety device: it watches over nobody and calls nobody.",
     ];
@@ -28,6 +28,9 @@ internal static class BriefingWords
     public const string NobodyOnLanes = "No team stands on a lane of this heat yet, so all divisions are shown. Put teams on lanes at the desk, under Setup.";
     public const string NoStandard = "Nobody has written this standard down yet. Write it at the desk, under Setup, or let the head judge say it aloud.";
     public const string NoFaults = "No faults are named. A no-rep is given without a reason; the head judge says what counts.";
+
+    /// <summary>Over a movement's faults.</summary>
+    public static string FaultsOf(SheetMovement movement) => movement.Id == Movement.TagId ? "Tag fault" : "No-rep";
 
     public static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}");
 

@@ -21,7 +21,7 @@ internal static class Slides
     {
         var (movement, onlyIn) = briefed;
         yield return new Slide("movement", movement.Name, onlyIn ?? "", [.. StandardWords.Lines(movement)], movement.FullStandard?.Picture);
-        yield return new Slide("faults", movement.Name, onlyIn is null ? "No-rep" : $"No-rep · {onlyIn}", movement.Faults.Count == 0
+        yield return new Slide("faults", movement.Name, string.Join(" · ", new[] { BriefingWords.FaultsOf(movement), onlyIn }.OfType<string>()), movement.Faults.Count == 0
             ? [new SlideLine("", BriefingWords.NoFaults)]
             : [.. movement.Faults.Select(fault => new SlideLine(fault.Name, fault.How ?? ""))]);
     }

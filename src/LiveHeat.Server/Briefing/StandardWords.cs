@@ -15,7 +15,7 @@ internal static class StandardWords
         return
         [
             new("Start", full.Start), new("Finish", full.Finish),
-            .. full.Between.Select(sentence => new SlideLine("Between", sentence)),
+            .. full.Between.Select(sentence => new SlideLine("On the way", sentence)),
             .. full.Allowed.Select(sentence => new SlideLine("Allowed", sentence)),
             .. string.IsNullOrWhiteSpace(full.Caution) ? Array.Empty<SlideLine>() : [new("Caution", full.Caution)],
         ];

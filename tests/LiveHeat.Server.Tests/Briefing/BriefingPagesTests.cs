@@ -38,7 +38,7 @@ public sealed partial class BriefingPagesTests(SharedFloor shared) : FloorTest(s
         Assert.Contains("across the finish line", text, StringComparison.Ordinal);
         Assert.Contains("1 Team 1 Open Ann, Bo, Cy", text, StringComparison.Ordinal);
         Assert.Contains("touch hands at every change", text, StringComparison.Ordinal);
-        Assert.Contains("Start Standing behind the rope. Finish The ball is through the gate. Between One throw only. Allowed Any hand. Caution Look before you throw. No-rep past the gate The ball missed the gate. second throw", text, StringComparison.Ordinal);
+        Assert.Contains("Start Standing behind the rope. Finish The ball is through the gate. On the way One throw only. Allowed Any hand. Caution Look before you throw. No-rep past the gate The ball missed the gate. second throw", text, StringComparison.Ordinal);
         Assert.All(BriefingWords.Cautions, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
         Assert.Contains("<img src=\"/api/setup/movements/gate-ball/picture?v=0123456789abcdef0123456789abcdef\"", await Page($"/briefing/{heat}"), StringComparison.Ordinal);
     }
