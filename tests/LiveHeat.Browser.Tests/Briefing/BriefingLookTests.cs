@@ -96,10 +96,36 @@ public sealed class BriefingLookTests(Hall hall) : HallTest(hall)
         Assert.Equal("rgb(255, 255, 255)", await page.EvaluateAsync<string>("() => getComputedStyle(document.body).backgroundColor"));
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_picture_stands_beside_the_words_and_leaves_its_room_to_them_when_it_cannot_be_had(bool there)
+    {
+        var heat = await Long("/api/setup/movements/plank/picture?v=0123456789abcdef0123456789abcdef");
+        var page = await Page(1920, 1080);
+        if (there)
+        {
+            await page.RouteAsync("**/picture?v=*", route => route.FulfillAsync(new RouteFulfillOptions { ContentType = "image/svg+xml", Body = "<svg xmlns='http://www.w3.org/2000/svg' width='300' height='300'/>" }));
+        }
+
+        var slides = new BriefingSlides(page, Hall.Site);
+        await slides.Open(heat.Id, "&every=0");
+        var pictures = page.Locator("#slides .slide img");
+        await (there ? Expect(pictures).Not.ToHaveCountAsync(0) : Expect(pictures).ToHaveCountAsync(0));
+        var covered = await page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll('#slides .slide')].filter(slide => slide.querySelector('img')).flatMap(slide => {
+              const picture = slide.querySelector('img').getBoundingClientRect(), range = document.createRange();
+              range.selectNodeContents(slide.querySelector('.lines'));
+              return [...range.getClientRects()].filter(box => box.right > picture.left && box.bottom > picture.top && box.top < picture.bottom).map(box => `${box.right} > ${picture.left}`);
+            })
+            """);
+        Assert.Empty(covered);
+    }
+
     private static string Everything() => string.Join(' ', Enumerable.Range(1, 220).Select(number => $"Unterarmstützüberwachung{number}"))[..1900];
 
     /// <summary>Four movements: one with the longest lists, one in a single endless paragraph, one in words without a space, one with nothing written.</summary>
-    private Task<HallHeat> Long()
+    private Task<HallHeat> Long(string? picture = null)
     {
         var rules = Enumerable.Range(1, 20).Select(rule => $"Regel {rule}: {LongSentence}").ToItems();
         var names = Enumerable.Range(1, 8).Select(fault => new NamedFault($"Hüfte nicht gestreckt ({fault})", LongSentence)).ToItems();
@@ -108,7 +134,7 @@ public sealed class BriefingLookTests(Hall hall) : HallTest(hall)
             "", "Die Unermüdlichen von der Hafenstraße siebenundzwanzig", new RelayOrder.Listed([1, 2, 1, 2, 2, 1]), Counting.Sets, 1, FinishKind.Mat,
             [
                 new("box", "Zweihändige Kastensprünge mit folgender Landung rückwärts", Unit.Reps, 2, 0.5, "", faults) { FullStandard = new Standard(LongSentence, LongSentence, rules, [], names, LongSentence) },
-                new("plank", "Unterarmstütz", Unit.Reps, 2, 0.5, Everything(), faults),
+                new("plank", "Unterarmstütz", Unit.Reps, 2, 0.5, Everything(), faults) { FullStandard = picture is null ? null : new Standard(Everything()[..480], Everything()[481..960], [Everything()[961..1440]], [], [], null, picture) },
                 new("word", new string('W', 60), Unit.M, 2, 0.5, new string('M', 300), [new string('Q', 28)]),
                 new("bare", "row", Unit.Cal, 2, 0.5, "", []),
             ],
