@@ -4,6 +4,7 @@ using LiveHeat.Screens.Commands;
 using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Desk;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Judging;
 using LiveHeat.Screens.Look;
 using LiveHeat.Screens.Replays;
 using LiveHeat.Screens.Setup;
@@ -29,6 +30,10 @@ public static class ScreenServices
         .AddSingleton<FactFeed>()
         .AddSingleton<ResultStore>()
         .AddSingleton<ResultFeed>()
+        .AddSingleton<JudgingStore>()
+        .AddSingleton<JudgingFeed>()
+        .AddSingleton<JudgesStore>()
+        .AddSingleton<JudgesFeed>()
         .AddTransient(MakeReplay)
         .AddSingleton<DeskView>()
         .AddSingleton<AnnouncerView>()

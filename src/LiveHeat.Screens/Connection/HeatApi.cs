@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using LiveHeat.Contracts;
 using LiveHeat.Contracts.Access;
+using LiveHeat.Contracts.Judging;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
@@ -50,6 +51,12 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     public Task<Reply<ReplayLines>> Replay(HeatId heat, ReplayBy by) =>
         Try<ReplayLines>(HttpMethod.Get, $"{Path(heat)}/replay?by={(by == ReplayBy.Known ? "known" : "happened")}", null, LongPatience);
 
+    /// <summary>How a heat is judged, lane by lane. Organiser and head judge.</summary>
+    public Task<Reply<JudgingTable>> Judging(HeatId heat) => Get<JudgingTable>($"{Path(heat)}/judging");
+
+    /// <summary>What every judge gave over all heats. Organiser and head judge.</summary>
+    public Task<Reply<JudgePage[]>> Judges() => Get<JudgePage[]>("api/judges");
+
     /// <summary>Everything set up. Organiser.</summary>
     public Task<Reply<SetupAll>> Setup() => Get<SetupAll>("api/setup");
 
@@ -82,6 +89,9 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
 
     /// <summary>Keeps a heat.</summary>
     public Task<Reply<Done>> Keep(HeatSetup heat) => Write(HttpMethod.Put, $"api/setup/heats/{Uri.EscapeDataString(heat.Id)}", heat);
+
+    /// <summary>Keeps how places become points.</summary>
+    public Task<Reply<Done>> Keep(PointsSetup points) => Write(HttpMethod.Put, "api/setup/points", points);
 
     /// <summary>Keeps an own movement.</summary>
     public Task<Reply<Done>> Keep(LibraryMovement movement) => Write(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement.Id)}", movement);

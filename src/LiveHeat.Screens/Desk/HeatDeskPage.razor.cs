@@ -2,6 +2,7 @@ using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Commands;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Judging;
 using LiveHeat.Screens.Words;
 using Microsoft.AspNetCore.Components;
 
@@ -10,13 +11,14 @@ namespace LiveHeat.Screens.Desk;
 /// <summary>One heat at the desk, from the call to the signed result: what is shown follows its phase.</summary>
 public sealed partial class HeatDeskPage : ComponentBase, IDisposable
 {
+    private readonly JudgingFeed judging;
     private readonly Redraw redraw;
     private LaneNumber? chosen;
     private AskHeat ask = null!;
 
-    public HeatDeskPage(DeskView desk, TimeProvider time)
+    public HeatDeskPage(DeskView desk, JudgingFeed judging, TimeProvider time)
     {
-        Desk = desk;
+        (Desk, this.judging) = (desk, judging);
         redraw = new Redraw(time, () => _ = InvokeAsync(StateHasChanged));
     }
 
@@ -25,6 +27,8 @@ public sealed partial class HeatDeskPage : ComponentBase, IDisposable
     public string Id { get; set; } = "";
 
     private DeskView Desk { get; }
+
+    private JudgingStore Watch => judging.Store;
 
     private AskHeat Ask => ask;
 
@@ -37,12 +41,17 @@ public sealed partial class HeatDeskPage : ComponentBase, IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        judging.Close(redraw.Ask);
         Desk.Close(redraw.Ask);
         redraw.Dispose();
     }
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => Desk.Open(redraw.Ask);
+    protected override void OnInitialized()
+    {
+        Desk.Open(redraw.Ask);
+        judging.Open(redraw.Ask);
+    }
 
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()

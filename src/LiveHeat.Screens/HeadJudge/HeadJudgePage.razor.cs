@@ -5,6 +5,7 @@ using LiveHeat.Screens.Commands;
 using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Desk;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Judging;
 using LiveHeat.Screens.Words;
 using Microsoft.AspNetCore.Components;
 
@@ -13,18 +14,21 @@ namespace LiveHeat.Screens.HeadJudge;
 /// <summary>The head judge's phone: lanes with trouble first, rulings on the spot, and the second signature.</summary>
 public sealed partial class HeadJudgePage : ComponentBase, IDisposable
 {
+    private readonly JudgingFeed judging;
     private readonly Redraw redraw;
     private LaneNumber? chosen;
     private HeatId? asked;
     private AskHeat? ask;
 
-    public HeadJudgePage(DeskView desk, TimeProvider time)
+    public HeadJudgePage(DeskView desk, JudgingFeed judging, TimeProvider time)
     {
-        Desk = desk;
+        (Desk, this.judging) = (desk, judging);
         redraw = new Redraw(time, () => _ = InvokeAsync(StateHasChanged));
     }
 
     private DeskView Desk { get; }
+
+    private JudgingStore Watch => judging.Store;
 
     /// <summary>For the heat on the screen; made anew only when that changes.</summary>
     private AskHeat Ask
@@ -51,6 +55,7 @@ public sealed partial class HeadJudgePage : ComponentBase, IDisposable
     public void Dispose()
     {
         Desk.SignIn.Changed -= Follow;
+        judging.Close(redraw.Ask);
         Desk.Close(redraw.Ask);
         redraw.Dispose();
     }
@@ -59,6 +64,7 @@ public sealed partial class HeadJudgePage : ComponentBase, IDisposable
     protected override void OnInitialized()
     {
         Desk.Open(redraw.Ask);
+        judging.Open(redraw.Ask);
         Desk.SignIn.Changed += Follow;
         Follow();
     }

@@ -44,6 +44,7 @@ public sealed class SetupEditing(HeatApi api, SetupStore store, Feed feed)
             Workout workout => api.Keep(workout),
             TeamSetup team => api.Keep(team),
             HeatSetup heat => api.Keep(heat),
+            PointsSetup points => api.Keep(points),
             LibraryMovement movement => api.Keep(movement),
             _ => throw new ArgumentOutOfRangeException(nameof(document), document.GetType().Name, "Nothing of the setup."),
         });

@@ -12,6 +12,7 @@ public static partial class DeskWords
     public const string Codes = "Join codes";
     public const string Announcer = "Announcer";
     public const string Board = "Board";
+    public const string Standings = "Standings";
     public const string Ground = "Light or dark";
     public const string GroundHelp = "Light for daylight and paper, dark for the hall";
 
