@@ -17,6 +17,9 @@ public sealed class PrescriptionDraft
 
     public string Rounds { get; set; } = "4";
 
+    /// <summary>The set whose end breaks ties: kept as it is.</summary>
+    public TiebreakSet? Tiebreak { get; private init; }
+
     public List<SetDraft> Before { get; } = [];
 
     public List<SetDraft> Round { get; } = [];
@@ -28,7 +31,7 @@ public sealed class PrescriptionDraft
     {
         var draft = new PrescriptionDraft
         {
-            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Rounds = WorkoutDraft.Text(prescription.Rounds),
+            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Rounds = WorkoutDraft.Text(prescription.Rounds), Tiebreak = prescription.Tiebreak,
         };
         draft.Before.AddRange(prescription.Before.Select(SetDraft.Of));
         draft.Round.AddRange(prescription.Round.Select(SetDraft.Of));
@@ -39,7 +42,7 @@ public sealed class PrescriptionDraft
     /// <summary>The same work for another division, to be changed from there.</summary>
     public PrescriptionDraft CopyFor(DivisionSetup division)
     {
-        var copy = new PrescriptionDraft { Division = division.Id, DivisionName = division.Name, Cap = Cap, Rounds = Rounds };
+        var copy = new PrescriptionDraft { Division = division.Id, DivisionName = division.Name, Cap = Cap, Rounds = Rounds, Tiebreak = Tiebreak };
         copy.Before.AddRange(Before.Select(set => set.Copy()));
         copy.Round.AddRange(Round.Select(set => set.Copy()));
         copy.After.AddRange(After.Select(set => set.Copy()));
@@ -48,7 +51,7 @@ public sealed class PrescriptionDraft
 
     internal Prescription Make(WorkoutDraft workout, string at) => new(
         Division, DivisionName, workout.Time(Cap, $"{at}.capMs"), workout.Number(Rounds, $"{at}.rounds"),
-        Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after"));
+        Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after")) { Tiebreak = Tiebreak };
 
     private static Items<PrescribedSet> Sets(WorkoutDraft workout, List<SetDraft> sets, string at) =>
         sets.Select((set, i) => set.Make(workout, WorkoutDraft.Path(at, i))).ToItems();

@@ -48,6 +48,9 @@ public sealed class WorkoutDraft
 
     public FinishKind Finish { get; set; }
 
+    /// <summary>What makes a result: kept as it is.</summary>
+    public ScoringRule? Scoring { get; private init; }
+
     public List<MovementDraft> Movements { get; } = [];
 
     public List<PrescriptionDraft> Prescriptions { get; } = [];
@@ -66,7 +69,7 @@ public sealed class WorkoutDraft
 
         var draft = new WorkoutDraft
         {
-            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
+            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = workout.Scoring, CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
             Order = workout.Order switch
             {
                 RelayOrder.InTurn => OrderKind.InTurn, RelayOrder.Blocks => OrderKind.Blocks, RelayOrder.EachMovement => OrderKind.EachMovement,
@@ -117,7 +120,7 @@ public sealed class WorkoutDraft
             Id.Length > 0 ? Id : SetupId.For(Name, all.Workouts.Select(one => one.Id), "workout"), Name.Trim(), MakeOrder(), Counting,
             Counting == Counting.Reps ? Number(CheckpointEvery, "checkpointEvery") : 1, Finish,
             Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
-            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems());
+            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring };
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field))]));
     }
