@@ -16,7 +16,7 @@ public static class ResultMaking
         heat.Told switch { Phase.Certified => "certified", Phase.Frozen => "frozen", _ => "provisional" },
         heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
-        HeatResult.Of(heat, now).Select(line => Lane(heat, line)).ToItems(),
+        Lanes(heat, HeatResult.Of(heat, now)),
         snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf) { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual };
 
     /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
@@ -49,6 +49,38 @@ public static class ResultMaking
         return $"did {work} from step {step} on: not ranked with {plan.DivisionName}";
     }
 
+    private static Items<ResultLane> Lanes(HeatState heat, Items<ResultLine> lines)
+    {
+        var parts = lines.GroupBy(line => line.Lane.Entry.Division).SelectMany(division => PartsOf(heat, division.ToList())).ToLookup(part => part.Lane, part => part.Part);
+        return lines.Select(line => Lane(heat, line) with { Parts = parts[line.Lane.Lane].ToItems() }).ToItems();
+    }
+
+    private static IEnumerable<(LaneNumber Lane, ResultPart Part)> PartsOf(HeatState heat, List<ResultLine> division)
+    {
+        var results = division.Select(line => new TeamResult(line.Lane.Entry.Team, heat.Heat, line, heat.Told == Phase.Certified)).ToList();
+        var lanes = division.ToDictionary(line => line.Lane.Entry.Team, line => line.Lane);
+        for (var part = 0; part < division.Max(line => line.Lane.Plan.Parts.Count); part++)
+        {
+            var placed = PartOrder.Of(results, part, heat.Snapshot!.Rounding);
+            foreach (var (place, score) in placed)
+            {
+                var lane = lanes[place.Team];
+                yield return (lane.Lane, new ResultPart(
+                    lane.Plan.Parts[part].Name, place.Place == 0 ? null : place.Place, place.Place > 0 && placed.Count(other => other.Place.Place == place.Place) > 1, score.OfficialMs, score.Worth));
+            }
+        }
+    }
+
+    private static Items<ResultShare> SharesOf(LaneState lane)
+    {
+        var missing = lane.Short().ToDictionary(share => (share.Step, share.Athlete), share => share.Units);
+        return lane.Shares.Concat(missing.Keys.Where(key => lane.Shares.All(share => (share.Step, share.Athlete) != key)).Select(key => new Share(key.Step, key.Athlete, 0)))
+            .OrderBy(share => share.Step).ThenBy(share => share.Athlete)
+            .Select(share => new ResultShare(
+                share.Step, lane.Plan.Steps[share.Step - 1].Label, share.Athlete == 0 ? "" : lane.Plan.Athletes[share.Athlete - 1], share.Units,
+                missing.GetValueOrDefault((share.Step, share.Athlete)))).ToItems();
+    }
+
     private static ResultLane Lane(HeatState heat, ResultLine line)
     {
         var (lane, plan) = (line.Lane, line.Lane.Plan);
@@ -56,7 +88,7 @@ public static class ResultMaking
             lane.Lane, lane.Entry.Name, plan.Division, plan.DivisionName, plan.Athletes, line.Place, line.Tied, line.Outcome, line.OfficialMs,
             line.Worth, plan.WorthThrough(plan.LastStep),
             plan.Steps.Select((step, i) => new ResultSplit(
-                step.Number, step.Label, step.Athlete == 0 ? "" : plan.Athletes[step.Athlete - 1], step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
+                step.Number, step.Label, string.Join(" + ", step.Workers().Select(number => plan.Athletes[number - 1])), step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
             lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan))
@@ -64,6 +96,7 @@ public static class ResultMaking
             RoundsAndReps = plan.Endless ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
             Tiebreak = plan.TiebreakStep is { } number && plan.Find(number) is { } step ? step.Round > 0 ? $"{step.Label} (round {step.Round})" : step.Label : null,
             TiebreakMs = line.TiebreakMs,
+            Shares = SharesOf(lane),
         };
     }
 }

@@ -46,7 +46,29 @@ public sealed record ResultLane(
 
     /// <summary>Its official time; null when it is not done or nobody knows.</summary>
     public long? TiebreakMs { get; init; }
+
+    /// <summary>Parts that are scored apart, each with its own place; empty where the work is one.</summary>
+    public Items<ResultPart> Parts { get; init; }
+
+    /// <summary>Who did how much of sets that the team shares.</summary>
+    public Items<ResultShare> Shares { get; init; }
 }
+
+/// <summary>A team's part.</summary>
+/// <param name="Name">As announced.</param>
+/// <param name="Place">Within the division and this heat; null without one.</param>
+/// <param name="Tied">Somebody shares it.</param>
+/// <param name="OfficialMs">Null when not through or not known.</param>
+/// <param name="Worth">Done within the part.</param>
+public sealed record ResultPart(string Name, int? Place, bool Tied, long? OfficialMs, int Worth);
+
+/// <summary>An athlete's share of a set.</summary>
+/// <param name="Step">The set.</param>
+/// <param name="Label">As the pad says it.</param>
+/// <param name="Athlete">The name; empty for what was counted before anybody said who worked.</param>
+/// <param name="Units">What was counted.</param>
+/// <param name="Missing">What is missing to the least that everybody does, once the set is done; else 0.</param>
+public sealed record ResultShare(int Step, string Label, string Athlete, int Units, int Missing);
 
 /// <summary>One step's split.</summary>
 /// <param name="Step">The step's number.</param>

@@ -28,7 +28,14 @@ public sealed record SheetLane(
 /// <summary>One step of a lane.</summary>
 public sealed record SheetStep(
     int Step, StepKind Kind, int? Round, int Leg, int Athlete, int? To, string Movement, int Quantity, Unit Unit, int Worth, int Increment,
-    int ExpectedMs, int EarliestMs, string Label, Items<string> Faults, string? MovementId = null);
+    int ExpectedMs, int EarliestMs, string Label, Items<string> Faults, string? MovementId = null)
+{
+    /// <summary>Athletes who do every rep at the same moment as <see cref="Athlete"/>; null for one alone.</summary>
+    public Items<int>? With { get; init; }
+
+    /// <summary>The set is a pool that the team shares, each athlete at least so many units; null where it is not.</summary>
+    public int? MinimumEach { get; init; }
+}
 
 /// <summary>A movement's standard.</summary>
 /// <param name="Id">Its id in the workout.</param>

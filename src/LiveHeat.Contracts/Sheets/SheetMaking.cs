@@ -54,7 +54,10 @@ public static class SheetMaking
 
     private static SheetStep Step(Step step) => new(
         step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,
-        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId);
+        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId)
+        {
+            With = step.With.Count > 0 ? step.With : null, MinimumEach = step.MinimumEach,
+        };
 
     /// <summary>A movement's standard as sheets and briefings tell it.</summary>
     public static SheetMovement Movement(Movement movement)

@@ -4,6 +4,7 @@ using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Points;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Standings;
 
@@ -21,28 +22,48 @@ public static class StandingsMaking
     private static StandingsDivision Division(DivisionSetup division, SetupAll setup, List<Floor> heats, PointsRule rule)
     {
         var teams = heats.SelectMany(heat => heat.Lanes).Where(lane => lane.Division == division.Id).DistinctBy(lane => lane.Team).ToList();
-        var workouts = heats.Where(heat => heat.Lanes.Any(lane => lane.Division == division.Id)).Select(heat => heat.Workout).DistinctBy(workout => workout.Id).ToList();
-        var results = workouts.Select(workout => Results(heats.Where(heat => heat.Workout.Id == workout.Id).ToList(), division.Id)).ToList();
-        var places = workouts.Select((workout, i) => new WorkoutPlaces(workout.Id, WithAbsent(WorkoutOrder.Of(results[i]), teams, heats.Where(heat => heat.Workout.Id == workout.Id)))
-        {
-            GoOn = setup.Points.Cuts.FirstOrDefault(cut => cut.Workout == workout.Id)?.GoOn,
-        }).ToItems();
-        var table = Overall.Of(rule, places, teams.Select(lane => lane.Team).ToItems());
+        var scored = heats.Where(heat => heat.Lanes.Any(lane => lane.Division == division.Id)).Select(heat => heat.Workout).DistinctBy(workout => workout.Id)
+            .SelectMany(workout => ScoredOf(workout, division.Id, setup, heats.Where(heat => heat.Workout.Id == workout.Id).ToList(), teams)).ToList();
+        var table = Overall.Of(rule, scored.Select(one => new WorkoutPlaces(one.Id, one.Places) { GoOn = one.GoOn }).ToItems(), teams.Select(lane => lane.Team).ToItems());
         var counts = table.Lines.Any(line => line.Scores.Any(score => score is { Counts: true }));
         var names = teams.ToDictionary(lane => lane.Team, lane => lane.Name);
         return new StandingsDivision(
             division.Id, division.Name,
-            workouts.Select((workout, i) => new StandingsWorkout(workout.Id, workout.Name, places[i].GoOn, table.Open.Contains(workout.Id))).ToItems(),
+            scored.Select(one => new StandingsWorkout(one.Id, one.Name, one.GoOn, table.Open.Contains(one.Id))).ToItems(),
             table.Lines.Select(line => new StandingsLine(
                 counts ? line.Place : null, counts && line.Tied, line.Team, names[line.Team], line.Total,
-                line.Scores.Select((score, i) => score is null ? null : Score(score, results[i].FirstOrDefault(result => result.Team == line.Team))).ToItems(),
+                line.Scores.Select((score, i) => score is null ? null : Score(score, scored[i].Made.GetValueOrDefault(line.Team))).ToItems(),
                 line.CutAfter, counts ? line.Ahead : null,
-                counts && line.Ahead is { } why ? TieWords.Of(why, workouts.FirstOrDefault(workout => workout.Id == why.Workout).Name) : null)).ToItems(),
+                counts && line.Ahead is { } why ? TieWords.Of(why, scored.FirstOrDefault(one => one.Id == why.Workout)?.Name) : null)).ToItems(),
             table.Provisional);
     }
 
-    private static StandingsScore Score(Score score, TeamResult? result) => new(
-        result?.Heat ?? default, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, result?.Line.OfficialMs, result?.Line.Worth ?? 0);
+    private static StandingsScore Score(Score score, (HeatId Heat, long? OfficialMs, int Worth) made) =>
+        new(made.Heat, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, made.OfficialMs, made.Worth);
+
+    /// <summary>What gives points: the workout, or where parts of it are scored apart, each of them. The cut comes after the last.</summary>
+    private static IEnumerable<Scored> ScoredOf((string Id, string Name) workout, string division, SetupAll setup, List<Floor> heats, List<OnLane> teams)
+    {
+        var results = Results(heats, division);
+        var goOn = setup.Points.Cuts.FirstOrDefault(cut => cut.Workout == workout.Id)?.GoOn;
+        var parts = heats.Select(heat => heat.Parts(division)).FirstOrDefault(names => names.Count > 0);
+        if (parts.Count == 0)
+        {
+            yield return new Scored(
+                workout.Id, workout.Name, goOn, WithAbsent(WorkoutOrder.Of(results), teams, heats),
+                results.ToDictionary(result => result.Team, result => (result.Heat, result.Line.OfficialMs, result.Line.Worth)));
+        }
+
+        var heatOf = results.ToDictionary(result => result.Team, result => result.Heat);
+        for (var part = 0; part < parts.Count; part++)
+        {
+            var placed = PartOrder.Of(results, part, setup.Competition.Rounding);
+            yield return new Scored(
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), $"{workout.Name}: {parts[part]}", part == parts.Count - 1 ? goOn : null,
+                WithAbsent(placed.Select(one => one.Place).ToItems(), teams, heats),
+                placed.ToDictionary(one => one.Place.Team, one => (heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth)));
+        }
+    }
 
     /// <summary>A team that stood on no lane of a workout whose heats are all over did not start in it.</summary>
     private static Items<TeamPlace> WithAbsent(Items<TeamPlace> placed, List<OnLane> teams, IEnumerable<Floor> heats) => heats.All(heat => heat.Over)
@@ -61,7 +82,7 @@ public static class StandingsMaking
         var teams = setup.Teams.ToDictionary(team => team.Id);
         var heats = setup.Heats.Select(heat => states.Remove(heat.Id, out var state)
             ? Called(state, now)
-            : new Floor((heat.Workout, setup.Workouts.FirstOrDefault(workout => workout.Id == heat.Workout)?.Name ?? ""),
+            : new Floor((heat.Workout, setup.Workouts.FirstOrDefault(workout => workout.Id == heat.Workout)?.Name ?? ""), setup.Workouts.FirstOrDefault(workout => workout.Id == heat.Workout),
                 heat.Lanes.Where(lane => teams.ContainsKey(lane.Team)).Select(lane => new OnLane(lane.Team, teams[lane.Team].Name, teams[lane.Team].Division)).ToList(), null, [], false)).ToList();
         return [.. heats, .. states.Values.OrderBy(state => state.CalledAt).Select(state => Called(state, now))];
     }
@@ -71,11 +92,20 @@ public static class StandingsMaking
         var phase = state.PhaseAt(now);
         var started = phase is Phase.Running or Phase.Halted or Phase.Ended or Phase.Frozen or Phase.Certified;
         var snapshot = state.Snapshot!;
-        return new Floor((snapshot.Workout.Id, snapshot.Workout.Name), snapshot.Lanes.Select(lane => new OnLane(lane.Team, lane.Name, lane.Division)).ToList(),
+        return new Floor((snapshot.Workout.Id, snapshot.Workout.Name), snapshot.Workout, snapshot.Lanes.Select(lane => new OnLane(lane.Team, lane.Name, lane.Division)).ToList(),
             started ? state : null, started ? HeatResult.Of(state, now) : [], phase is Phase.Ended or Phase.Frozen or Phase.Certified);
     }
 
     private readonly record struct OnLane(string Team, string Name, string Division);
 
-    private sealed record Floor((string Id, string Name) Workout, List<OnLane> Lanes, HeatState? State, Items<ResultLine> Results, bool Over);
+    private sealed record Floor((string Id, string Name) Workout, Workout? Written, List<OnLane> Lanes, HeatState? State, Items<ResultLine> Results, bool Over)
+    {
+        public Items<string> Parts(string division) =>
+            (Written?.Prescriptions.FirstOrDefault(prescription => prescription.Division == division)?.Parts ?? []).Select(part => part.Name).ToItems();
+    }
+
+    /// <summary>What gives points once.</summary>
+    /// <param name="Made">What each team made of it.</param>
+    private sealed record Scored(
+        string Id, string Name, int? GoOn, Items<TeamPlace> Places, Dictionary<string, (HeatId Heat, long? OfficialMs, int Worth)> Made);
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
@@ -11,7 +12,9 @@ namespace LiveHeat.Contracts.Wire;
 public static class WireJson
 {
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
-    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak")];
+    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
+        (typeof(Prescription), "parts"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
+        (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach")];
 
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();

@@ -111,6 +111,15 @@ public sealed record LaneState
     /// <summary>Who works, if not the one the plan names: step and athlete.</summary>
     public Items<(int Step, int Athlete)> Substitutes { get; init; }
 
+    /// <summary>Who did how much of sets that the team shares, as far as it was told.</summary>
+    public Items<Share> Shares { get; init; }
+
+    /// <summary>Athletes with less than their share of a set that is done: set, athlete, and what is missing. A set of which nobody said who worked tells nothing.</summary>
+    public IEnumerable<Share> Short() => Plan.Steps.Take(DoneSteps).Where(step => step.MinimumEach is not null && Shares.Any(share => share.Step == step.Number && share.Athlete > 0))
+        .SelectMany(step => Enumerable.Range(1, Plan.Athletes.Count).Where(number => Plan.TeamOrder.Contains(Plan.Athletes[number - 1]))
+            .Select(number => new Share(step.Number, number, step.MinimumEach!.Value - Shares.FirstOrDefault(share => share.Step == step.Number && share.Athlete == number).Units)))
+        .Where(missing => missing.Units > 0);
+
     /// <summary>Readings entered, by step.</summary>
     public Items<(int Step, decimal Value)> Values { get; init; }
 

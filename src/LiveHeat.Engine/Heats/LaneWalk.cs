@@ -9,6 +9,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
     private readonly LaneCounts counts = new(plan, counting);
+    private readonly LaneShares shares = new(plan);
     private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly List<Disagreement> disagreements = [];
     private readonly SortedDictionary<int, int> substitutes = [];
@@ -89,6 +90,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             TagFaults = tagFaults,
             Owed = counts.Owed(scored + 1),
             Substitutes = substitutes.Select(pair => (pair.Key, pair.Value)).ToItems(),
+            Shares = shares.All(),
             Values = values.Select(pair => (pair.Key, pair.Value)).ToItems(),
             TimedFinishes = finish.Timed,
             ReadBack = readBack,
@@ -147,11 +149,15 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             case HeatFact.TagFault:
                 tagFaults++;
                 break;
+            case HeatFact.AthleteWorking working when shares.Shares(working.Step):
+                shares.Work(working.Step, working.Athlete);
+                break;
             case HeatFact.AthleteWorking working:
                 substitutes[working.Step] = working.Athlete;
                 break;
             case HeatFact.RepsAtCap cap:
                 counts.AtCap(cap.Step, cap.Count);
+                shares.Reach(cap.Step, cap.Count);
                 break;
             case HeatFact.LaneStopped stop:
                 stopped ??= stop.Reason;
@@ -191,6 +197,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         scored = done.Step;
         splits[done.Step - 1] = split;
         reachedMs = Math.Max(0, LaneMs(placed));
+        shares.Done(done.Step);
         if (done is HeatFact.ValueEntered value)
         {
             values[done.Step] = value.Value;
@@ -207,6 +214,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         // One that adds no worth makes nobody later.
         var worth = counts.WorthCounted(scored + 1);
         counts.Reach(reached.Step, reached.Count);
+        shares.Reach(reached.Step, reached.Count);
         if (counts.WorthCounted(scored + 1) != worth)
         {
             reachedMs = Math.Max(0, LaneMs(placed));
@@ -228,6 +236,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         finish.SendBack(lastStepToo: before < plan.LastStep);
         nearCap = nearCap is { } near && near.Step > before ? null : nearCap;
         counts.SendBack(before);
+        shares.SendBack(before);
         if (scored <= before)
         {
             return;

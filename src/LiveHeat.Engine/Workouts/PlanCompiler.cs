@@ -29,6 +29,9 @@ public static class PlanCompiler
     private const int FinishExpectedMs = 3000;
     private const int FinishEarliestMs = 300;
 
+    /// <summary>A rep of a synchronised set counts when all reach its end together (common practice, no source).</summary>
+    private const string NotTogether = "not together";
+
     /// <summary>The plan, or every field that stands in its way.</summary>
     public static Compiled Compile(Workout workout, LineUp lineUp)
     {
@@ -49,7 +52,8 @@ public static class PlanCompiler
         Work? last = null;
         foreach (var work in RelayWork.Of(workout.Order, prescription, lineUp.Athletes.Count))
         {
-            if (last is { } before && before.Athlete != work.Athlete)
+            // Nobody hands over to a team that shares a set, or from it.
+            if (last is { Athlete: > 0 } before && work.Athlete > 0 && before.Athlete != work.Athlete)
             {
                 steps.Add(Tag(steps.Count + 1, LegAfter(steps), before, work, lineUp, movements.GetValueOrDefault(Movement.TagId)));
             }
@@ -69,22 +73,40 @@ public static class PlanCompiler
             [new Track(steps.ToItems())])
             {
                 Scoring = workout.Scoring ?? ScoringRule.Usual,
-                TiebreakStep = prescription.Tiebreak is { } tiebreak
-                    ? steps.Where(step => step.Kind is StepKind.Set or StepKind.Value && step.Round == tiebreak.Round).ElementAtOrDefault(tiebreak.Set - 1)?.Number
-                    : null,
+                TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
+                Parts = Parts(prescription, steps),
             });
+    }
+
+    private static int? Find(List<Step> steps, TiebreakSet set) =>
+        steps.Where(step => step.Kind is not (StepKind.Tag or StepKind.Finish) && step.Round == set.Round).ElementAtOrDefault(set.Set - 1)?.Number;
+
+    private static Items<PlanPart> Parts(Prescription prescription, List<Step> steps)
+    {
+        var (parts, first) = (new List<PlanPart>(), 1);
+        foreach (var part in prescription.Parts ?? [])
+        {
+            var last = part.Last is { } set ? Find(steps, set) ?? steps.Count : steps.Count;
+            parts.Add(new PlanPart(part.Name, first, last));
+            first = last + 1;
+        }
+
+        return parts.ToItems();
     }
 
     private static int LegAfter(List<Step> steps) => steps.Count == 0 ? 1 : steps[^1].Leg + (steps[^1].Kind == StepKind.Tag ? 1 : 0);
 
     private static Step SetStep(int number, int leg, Work work, Movement movement)
     {
-        var set = work.Set;
+        var (set, name) = (work.Set, work.Set.Together is null ? movement.Name : $"synchro {movement.Name}");
         return new Step(
-            number, set.Reading ? StepKind.Value : StepKind.Set, work.Round, leg, work.Athlete, 0, movement.Name, set.Quantity, movement.Unit,
+            number, set.Reading ? StepKind.Value : StepKind.Set, work.Round, leg, work.Athlete, 0, name, set.Quantity, movement.Unit,
             set.Worth ?? set.Quantity, set.Increment,
             Math.Max(1, Ms(set.Quantity * movement.SecondsPerUnit)), Ms(set.Quantity * movement.FastestSecondsPerUnit),
-            Label(set, movement), movement.Faults) { MovementId = movement.Id };
+            Label(set, movement.Unit, name), set.Together is null ? movement.Faults : movement.Faults.Prepend(NotTogether).ToItems())
+            {
+                MovementId = movement.Id, With = work.With, MinimumEach = set.MinimumEach,
+            };
     }
 
     /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
@@ -98,11 +120,11 @@ public static class PlanCompiler
         number, StepKind.Finish, last.Round, leg, last.Athlete, 0, "", 0, Unit.Reps, 0, 1, FinishExpectedMs, FinishEarliestMs,
         kind == FinishKind.Line ? "across the line" : "all on the mat", []);
 
-    private static string Label(PrescribedSet set, Movement movement) => movement.Unit switch
+    private static string Label(PrescribedSet set, Unit unit, string name) => unit switch
     {
-        Unit.Cal => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} cal {movement.Name}"),
-        Unit.M => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} m {movement.Name}"),
-        Unit.Kg => movement.Name,
-        _ => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} {movement.Name}"),
+        Unit.Cal => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} cal {name}"),
+        Unit.M => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} m {name}"),
+        Unit.Kg => name,
+        _ => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} {name}"),
     };
 }

@@ -50,7 +50,7 @@ public static class PlanSplice
 
         var (all, numbers) = Renumber(plan.Athletes, rest.Athletes);
         var steps = plan.Steps.Take(fromStep - 1)
-            .Concat(rest.Steps.Skip(fromStep - 1).Select(step => step with { Athlete = numbers[step.Athlete], To = numbers[step.To] })).ToItems();
+            .Concat(rest.Steps.Skip(fromStep - 1).Select(step => step with { Athlete = numbers[step.Athlete], To = numbers[step.To], With = step.With.Select(other => numbers[other]).ToItems() })).ToItems();
         return new Compiled.Plan(new RelayPlan(group, plan.Division, plan.DivisionName, plan.CapMs, all, [new Track(steps)])
         {
             TeamOrder = rest.Athletes,
@@ -58,6 +58,7 @@ public static class PlanSplice
             VariantFrom = variantFrom,
             Scoring = plan.Scoring,
             TiebreakStep = rest.TiebreakStep,
+            Parts = rest.Parts,
         });
     }
 

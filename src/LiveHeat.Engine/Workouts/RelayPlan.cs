@@ -38,7 +38,22 @@ public sealed record Step(
 {
     /// <summary>The movement's id in the workout: whose standard holds; null where the workout has none.</summary>
     public string? MovementId { get; init; }
+
+    /// <summary>Athletes who do every rep at the same moment as <see cref="Athlete"/>; empty for one alone.</summary>
+    public Items<int> With { get; init; }
+
+    /// <summary>The set is a pool that the team shares, each athlete at least so many units; null where it is not.</summary>
+    public int? MinimumEach { get; init; }
+
+    /// <summary>All who work at the step: numbers in the plan's athletes; empty when the team works as one.</summary>
+    public IEnumerable<int> Workers() => Athlete == 0 ? [] : With.Prepend(Athlete);
 }
+
+/// <summary>Steps that are scored apart.</summary>
+/// <param name="Name">As announced.</param>
+/// <param name="First">Its first step.</param>
+/// <param name="Last">Its last step.</param>
+public sealed record PlanPart(string Name, int First, int Last);
 
 /// <summary>Ordered steps that one judge follows.</summary>
 public sealed record Track(Items<Step> Steps);
@@ -67,6 +82,9 @@ public sealed record RelayPlan(
 
     /// <summary>The step whose end is the tiebreak; null where there is none.</summary>
     public int? TiebreakStep { get; init; }
+
+    /// <summary>Parts that are scored apart; empty where the work is one.</summary>
+    public Items<PlanPart> Parts { get; init; }
 
     /// <summary>The work has no end: nobody is through, whatever was laid out.</summary>
     public bool Endless => Scoring is ScoringRule.MostWork;

@@ -54,9 +54,17 @@ public sealed record Prescription(
 {
     /// <summary>The set whose end decides between teams of the same worth; null where none does.</summary>
     public TiebreakSet? Tiebreak { get; init; }
+
+    /// <summary>Parts that are scored apart, in order; empty where the work is one.</summary>
+    public Items<WorkoutPart>? Parts { get; init; }
 }
 
-/// <summary>A set named by its place. The time at its end is a tiebreak.</summary>
+/// <summary>A part of the work with places of its own. It begins where the part before ends.</summary>
+/// <param name="Name">As announced: "first buy-in".</param>
+/// <param name="Last">The set that it ends with; null for the last part, which goes to the end of the work.</param>
+public sealed record WorkoutPart(string Name, TiebreakSet? Last);
+
+/// <summary>A set named by its place: the time at its end is a tiebreak, or a part ends with it.</summary>
 /// <param name="Round">From 1; 0 before the rounds; null after them.</param>
 /// <param name="Set">Its number in the round, or in the work before or after, from 1.</param>
 public sealed record TiebreakSet(int? Round, int Set);
@@ -69,4 +77,11 @@ public sealed record TiebreakSet(int? Round, int Set);
 /// <param name="Load">As announced: "6 kg"; null when there is none.</param>
 /// <param name="Reading">True when the step is completed by entering a machine's or a bar's value.</param>
 public sealed record PrescribedSet(
-    string Movement, int Quantity, int? Worth = null, int Increment = 1, string? Load = null, bool Reading = false);
+    string Movement, int Quantity, int? Worth = null, int Increment = 1, string? Load = null, bool Reading = false)
+{
+    /// <summary>Synchronised: so many athletes do every rep at the same moment, from 2. Whose turn it is and the next in the team's order; null: one alone.</summary>
+    public int? Together { get; init; }
+
+    /// <summary>A pool that the team shares as it likes, each athlete at least so many units, from 0; null: the one whose turn it is does it all.</summary>
+    public int? MinimumEach { get; init; }
+}

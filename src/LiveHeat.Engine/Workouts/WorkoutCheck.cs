@@ -15,7 +15,7 @@ public static class WorkoutCheck
         Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
-                : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
+                : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(PartsCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
 
     private static IEnumerable<FieldError> Name(Workout workout)
     {
@@ -170,6 +170,11 @@ public static class WorkoutCheck
             {
                 yield return new($"{Path(at, i)}.increment", $"{who}: {name} count in steps of {set.Increment}. Give 1 up to the quantity.");
             }
+
+            foreach (var error in SharedCheck.Errors(set, name, Path(at, i), who))
+            {
+                yield return error;
+            }
         }
     }
 
@@ -202,6 +207,11 @@ public static class LineUpCheck
         if (workout.Order is RelayOrder.Listed listed && listed.Athletes.Any(number => number > lineUp.Athletes.Count))
         {
             yield return new("order.athletes", $"{lineUp.Name} has {lineUp.Athletes.Count} athletes; the list names athlete {listed.Athletes.Max()}.");
+        }
+
+        foreach (var error in workout.Prescriptions.Where(prescription => prescription.Division == lineUp.Division).SelectMany(prescription => SharedCheck.Errors(prescription, lineUp)))
+        {
+            yield return error;
         }
     }
 }

@@ -10,7 +10,11 @@ namespace LiveHeat.Server.Result;
 /// <summary>The words of the result page.</summary>
 internal static class ResultWords
 {
-    public static string Place(ResultLane lane) => lane.Place is { } place ? Ordinal(place) + (lane.Tied ? " =" : "") : "–";
+    public static string Place(ResultLane lane) => Place(lane.Place, lane.Tied);
+
+    public static string Place(int? place, bool tied) => place is { } known ? Ordinal(known) + (tied ? " =" : "") : "–";
+
+    public static string Reps(int worth) => string.Create(CultureInfo.InvariantCulture, $"{worth} rep{(worth == 1 ? "" : "s")}");
 
     public static string Score(ResultLane lane) => lane switch
     {

@@ -38,4 +38,21 @@ public class ScoringPinsTests
         Assert.Equal(Pins[0].Rule, JsonSerializer.Deserialize<Workout>(told, WireJson.Options)!.Scoring);
         Assert.Null(JsonSerializer.Deserialize<Workout>(silent, WireJson.Options)!.Scoring);
     }
+
+    [Fact]
+    public void Parts_and_shared_sets_are_written_to_the_letter_and_absent_where_there_are_none()
+    {
+        var plain = JsonSerializer.Serialize(Some.Prescription(), WireJson.Options);
+        Assert.DoesNotContain("parts", plain, StringComparison.Ordinal);
+        Assert.DoesNotContain("together", plain, StringComparison.Ordinal);
+        Assert.DoesNotContain("minimumEach", plain, StringComparison.Ordinal);
+
+        var told = Some.Prescription(round: [new PrescribedSet("row", 60) { MinimumEach = 15 }, new PrescribedSet("wall-ball", 10) { Together = 2 }])
+            with { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Rest", null)] };
+        var json = JsonSerializer.Serialize(told, WireJson.Options);
+        Assert.Contains("""{"movement":"row","quantity":60,"worth":null,"increment":1,"load":null,"reading":false,"minimumEach":15}""", json, StringComparison.Ordinal);
+        Assert.Contains("""{"movement":"wall-ball","quantity":10,"worth":null,"increment":1,"load":null,"reading":false,"together":2}""", json, StringComparison.Ordinal);
+        Assert.EndsWith(""","parts":[{"name":"Row","last":{"round":1,"set":1}},{"name":"Rest","last":null}]}""", json, StringComparison.Ordinal);
+        Assert.Equal(told, JsonSerializer.Deserialize<Prescription>(json, WireJson.Options));
+    }
 }
