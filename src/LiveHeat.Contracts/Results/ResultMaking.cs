@@ -93,7 +93,7 @@ public static class ResultMaking
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
             lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan))
         {
-            RoundsAndReps = plan.Endless ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
+            RoundsAndReps = plan.Endless && plan.Windows.Count == 0 ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
             Tiebreak = plan.TiebreakStep is { } number && plan.Find(number) is { } step ? step.Round > 0 ? $"{step.Label} (round {step.Round})" : step.Label : null,
             TiebreakMs = line.TiebreakMs,
             Shares = SharesOf(lane),

@@ -23,6 +23,9 @@ public sealed record SheetLane(
 {
     /// <summary>Where the work has no end: the last step of the round that a team at the expected pace is in at its cap. Null where it has one.</summary>
     public int? ExpectedSteps { get; init; }
+
+    /// <summary>The rounds that begin and end by the clock, in order, all steps in one of them; null where one follows the other.</summary>
+    public Items<Window>? Windows { get; init; }
 }
 
 /// <summary>One step of a lane.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Timing;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Sheets;
@@ -30,7 +31,8 @@ public static class SheetMaking
     {
         var rounds = workout.Prescriptions.Select(prescription => prescription.Rounds).Distinct().ToList();
         var count = rounds.Count == 1 ? rounds[0].ToString(CultureInfo.InvariantCulture) : $"{rounds.Min()} to {rounds.Max()}";
-        var work = workout.Scoring is ScoringRule.MostWork ? "as many rounds as possible" : rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
+        var byClock = workout.Prescriptions.Select(prescription => prescription.Clock).FirstOrDefault(clock => clock is not null);
+        var work = byClock is not null ? $"{count} rounds by the clock, {TimeText.Whole(byClock.WorkMs)} each{(byClock.RestMs > 0 ? $" and {TimeText.Whole(byClock.RestMs)} rest" : "")}" : workout.Scoring is ScoringRule.MostWork ? "as many rounds as possible" : rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
         var order = workout.Order switch
         {
             RelayOrder.InTurn => "one each in turn",
@@ -44,7 +46,11 @@ public static class SheetMaking
 
     private static SheetLane Lane(LaneState lane) => new(
         lane.Lane, lane.Entry.Team, lane.Entry.Name, lane.Plan.Division, lane.Plan.DivisionName, lane.Plan.Group, lane.Plan.Athletes,
-        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems()) { ExpectedSteps = lane.Plan.Endless ? ExpectedSteps(lane.Plan) : null };
+        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems()) 
+        {
+            ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
+            Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
+        };
 
     private static int ExpectedSteps(RelayPlan plan)
     {

@@ -13,8 +13,8 @@ public static class WireJson
 {
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
     private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
-        (typeof(Prescription), "parts"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
-        (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach")];
+        (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
+        (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach")];
 
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();

@@ -7,13 +7,13 @@ internal sealed class LaneCounts(RelayPlan plan, Counting counting)
 {
     private readonly Dictionary<int, int> counts = [];
     private readonly List<(int OpenThen, int Step, int Reps)> owed = [];
-    private (int Step, int Count)? atCap;
+    private readonly Dictionary<int, int> atCap = [];
 
     /// <summary>So many units of a set are done. It says nothing of the steps before: it waits until its own step is the open one.</summary>
     public void Reach(int step, int count) => counts[step] = count;
 
-    /// <summary>So many were done when the cap came.</summary>
-    public void AtCap(int step, int count) => atCap = (step, count);
+    /// <summary>So many were done when the cap came, or when a round by the clock was over.</summary>
+    public void AtCap(int step, int count) => atCap[step] = count;
 
     /// <summary>Reps of a set are due before the set open now may count.</summary>
     public void Owe(int openNow, int step, int reps) => owed.Add((openNow, step, reps));
@@ -42,7 +42,7 @@ internal sealed class LaneCounts(RelayPlan plan, Counting counting)
     /// <summary>The worth of the open set less what is owed; may be negative.</summary>
     public int Worth(int open) => Partial(plan.Find(open), Told(open)) - owed.Where(debt => debt.OpenThen == open).Sum(debt => WorthOf(plan.Find(debt.Step), debt.Reps));
 
-    private int Told(int open) => atCap is { } cap && cap.Step == open ? cap.Count : Counted(open);
+    private int Told(int open) => atCap.TryGetValue(open, out var count) ? count : Counted(open);
 
     /// <summary>Only whole increments are worth anything before the set is done.</summary>
     private static int Partial(Step? open, int done) =>

@@ -10,6 +10,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly int[] noReps = new int[plan.LastStep];
     private readonly LaneCounts counts = new(plan, counting);
     private readonly LaneShares shares = new(plan);
+    private readonly LaneWindows windows = new(plan);
     private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly List<Disagreement> disagreements = [];
     private readonly SortedDictionary<int, int> substitutes = [];
@@ -82,7 +83,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Count = counts.Shown(scored + 1),
             Splits = splits.ToItems(),
             ReachedMs = reachedMs,
-            Worth = Math.Max(0, plan.WorthThrough(scored) + counts.Worth(scored + 1)),
+            Worth = Math.Max(0, plan.Windows.Count > 0 ? windows.Worth(counts) : plan.WorthThrough(scored) + counts.Worth(scored + 1)),
             Finish = scored > 0 && Ends(scored) ? finish.Official ?? splits[^1] : null,
             NearCap = nearCap?.FromCap,
             Stopped = stopped,
@@ -183,18 +184,19 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         {
             finish.Judge(placed, done.TimeKnown);
         }
-        else if (done.TimeKnown && clock.FromCapMs(placed.At) is { } fromCapMs)
+        else if (done.TimeKnown && plan.Windows.Count == 0 && clock.FromCapMs(placed.At) is { } fromCapMs)
         {
             LookAtCap(done.Step, new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id));
         }
 
         highest = done.Step;
-        if (Closed(done.Id, placed, standing))
+        if (Closed(done, placed, standing))
         {
             return;
         }
 
         scored = done.Step;
+        windows.Score(done.Step);
         splits[done.Step - 1] = split;
         reachedMs = Math.Max(0, LaneMs(placed));
         shares.Done(done.Step);
@@ -206,9 +208,16 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
     private void CountTo(HeatFact.CountReached reached, PlacedTap placed, TapStanding standing)
     {
-        if (Closed(reached.Id, placed, standing))
+        if (Closed(reached, placed, standing))
         {
             return;
+        }
+
+        if (windows.Of(reached.Step) is { } window && scored < window.First - 1)
+        {
+            // The clock went on to the next round, and the lane with it.
+            scored = window.First - 1;
+            highest = Math.Max(highest, scored);
         }
 
         // One that adds no worth makes nobody later.
@@ -221,11 +230,12 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         }
     }
 
-    /// <summary>After the cap or after the team stopped nothing scores any more.</summary>
-    private bool Closed(FactId fact, PlacedTap placed, TapStanding standing)
+    /// <summary>After the cap, after its round by the clock or after the team stopped nothing scores any more.</summary>
+    private bool Closed(HeatFact.AtStep tap, PlacedTap placed, TapStanding standing)
     {
-        var why = (clock.AfterCap(placed.At) ? FactFlags.AfterCap : FactFlags.None) | (stopped is null ? FactFlags.None : FactFlags.AfterStop);
-        standing.Flag(fact, why);
+        var over = clock.AfterCap(placed.At) || windows.Of(tap.Step)?.UntilMs < LaneMs(placed);
+        var why = (over ? FactFlags.AfterCap : FactFlags.None) | (stopped is null ? FactFlags.None : FactFlags.AfterStop);
+        standing.Flag(tap.Id, why);
         return why != FactFlags.None;
     }
 
@@ -236,6 +246,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         finish.SendBack(lastStepToo: before < plan.LastStep);
         nearCap = nearCap is { } near && near.Step > before ? null : nearCap;
         counts.SendBack(before);
+        windows.SendBack(before);
         shares.SendBack(before);
         if (scored <= before)
         {
@@ -249,13 +260,14 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
     private long EarliestMs(int step)
     {
-        var from = highest;
-        while (from > 0 && splits[from - 1] is null)
+        var window = windows.Of(step);
+        var (from, begins) = (Math.Max(highest, (window?.First ?? 1) - 1), (window?.First ?? 1) - 1);
+        while (from > begins && splits[from - 1] is null)
         {
             from--;
         }
 
-        var earliestMs = from == 0 ? 0 : splits[from - 1]!.Value.LaneMs;
+        var earliestMs = from == begins ? window?.FromMs ?? 0 : splits[from - 1]!.Value.LaneMs;
         for (var next = from; next < step; next++)
         {
             earliestMs += plan.Steps[next].EarliestMs;

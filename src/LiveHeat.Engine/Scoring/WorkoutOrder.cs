@@ -74,6 +74,11 @@ public static class WorkoutOrder
             return byTiebreak;
         }
 
+        if (left.Line.Lane.Plan.Windows.Count > 0)
+        {
+            return 0;
+        }
+
         var bySteps = right.Line.Lane.DoneSteps.CompareTo(left.Line.Lane.DoneSteps);
         return bySteps != 0 ? bySteps : left.Line.Lane.ReachedMs.CompareTo(right.Line.Lane.ReachedMs);
     }

@@ -97,6 +97,12 @@ public static class LiveOrder
             return byTiebreak;
         }
 
+        if (left.Plan.Windows.Count > 0)
+        {
+            // Everybody has the same time: who did as much in it has done as much.
+            return 0;
+        }
+
         // A tag made or a line of steps without worth done is further along than the same score without it.
         var bySteps = right.DoneSteps.CompareTo(left.DoneSteps);
         return bySteps != 0 ? bySteps : left.ReachedMs.CompareTo(right.ReachedMs);

@@ -46,7 +46,7 @@ internal static class PartsCheck
             }
 
             var sets = last.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
-            var exists = last.Round is null or >= 0 && (workout.Scoring is ScoringRule.MostWork ? last.Round is 0 or 1 : last.Round is null || last.Round <= prescription.Rounds)
+            var exists = last.Round is null or >= 0 && (workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? last.Round is 0 or 1 : last.Round is null || last.Round <= prescription.Rounds)
                 && last.Set >= 1 && last.Set <= sets.Count;
             var place = (Group: last.Round switch { 0 => 0, null => 2, _ => 1 }, Round: last.Round ?? 0, last.Set);
             if (!exists)

@@ -43,7 +43,11 @@ public static class PlanCompiler
 
         var prescription = workout.Prescriptions.First(p => p.Division == lineUp.Division);
         var movements = workout.Movements.ToDictionary(movement => movement.Id);
-        if (workout.Scoring is ScoringRule.MostWork)
+        if (prescription.Clock is { } clock)
+        {
+            prescription = Workouts.Windows.LaidOut(workout.Order, prescription, clock, movements);
+        }
+        else if (workout.Scoring is ScoringRule.MostWork)
         {
             prescription = prescription with { Rounds = EndlessRounds.Of(workout.Order, prescription, movements) };
         }
@@ -52,8 +56,8 @@ public static class PlanCompiler
         Work? last = null;
         foreach (var work in RelayWork.Of(workout.Order, prescription, lineUp.Athletes.Count))
         {
-            // Nobody hands over to a team that shares a set, or from it.
-            if (last is { Athlete: > 0 } before && work.Athlete > 0 && before.Athlete != work.Athlete)
+            // Nobody hands over to a team that shares a set, or from it; and where the clock says who works, no tag does.
+            if (last is { Athlete: > 0 } before && work.Athlete > 0 && before.Athlete != work.Athlete && (prescription.Clock is null || before.Round == work.Round))
             {
                 steps.Add(Tag(steps.Count + 1, LegAfter(steps), before, work, lineUp, movements.GetValueOrDefault(Movement.TagId)));
             }
@@ -75,6 +79,7 @@ public static class PlanCompiler
                 Scoring = workout.Scoring ?? ScoringRule.Usual,
                 TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
                 Parts = Parts(prescription, steps),
+                Windows = prescription.Clock is { } byClock ? Workouts.Windows.Of(byClock, steps) : [],
             });
     }
 

@@ -38,7 +38,7 @@ public static class PlanSplice
     private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group, int? variantFrom)
     {
         // Rounds without an end may be laid out more or fewer times; what must be the same is a round.
-        if (plan.Endless ? FirstRound(rest) != FirstRound(plan) : rest.LastStep != plan.LastStep)
+        if (plan.Endless && plan.Windows.Count == 0 ? FirstRound(rest) != FirstRound(plan) : rest.LastStep != plan.LastStep)
         {
             return No("fromStep", $"The rest has {rest.LastStep} steps where the plan has {plan.LastStep}: they cannot be joined.");
         }
@@ -59,6 +59,7 @@ public static class PlanSplice
             Scoring = plan.Scoring,
             TiebreakStep = rest.TiebreakStep,
             Parts = rest.Parts,
+            Windows = rest.Windows,
         });
     }
 

@@ -86,6 +86,9 @@ public sealed record RelayPlan(
     /// <summary>Parts that are scored apart; empty where the work is one.</summary>
     public Items<PlanPart> Parts { get; init; }
 
+    /// <summary>The rounds that begin and end by the clock, all steps in one of them; empty where one follows the other.</summary>
+    public Items<Window> Windows { get; init; }
+
     /// <summary>The work has no end: nobody is through, whatever was laid out.</summary>
     public bool Endless => Scoring is ScoringRule.MostWork;
 

@@ -13,7 +13,7 @@ internal static class TiebreakCheck
 
         var who = prescription.DivisionName;
         var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
-        var rounds = workout.Scoring is ScoringRule.MostWork ? LaidOut(workout, prescription) : prescription.Rounds;
+        var rounds = workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? LaidOut(workout, prescription) : prescription.Rounds;
         if (tiebreak.Round < 0 || tiebreak.Round > rounds)
         {
             yield return new($"{at}.tiebreak.round", $"{who}: the tiebreak is in round {tiebreak.Round}, which there is not. Give 1 to {rounds}, or 0 for the work before the rounds.");

@@ -55,6 +55,9 @@ public sealed record Prescription(
     /// <summary>The set whose end decides between teams of the same worth; null where none does.</summary>
     public TiebreakSet? Tiebreak { get; init; }
 
+    /// <summary>The rounds begin and end by the clock; null where one follows the other.</summary>
+    public WorkClock? Clock { get; init; }
+
     /// <summary>Parts that are scored apart, in order; empty where the work is one.</summary>
     public Items<WorkoutPart>? Parts { get; init; }
 }

@@ -102,6 +102,16 @@ public static class WorkoutCheck
             yield return new($"{at}.capMs", $"{who}: the time cap is above four hours. Is it in minutes and seconds?");
         }
 
+        if (prescription.Clock is { } clock)
+        {
+            foreach (var error in Windows.Errors(workout, prescription, clock, at).Concat(AllSets(workout, prescription, at)))
+            {
+                yield return error;
+            }
+
+            yield break;
+        }
+
         if (workout.Scoring is ScoringRule.MostWork)
         {
             foreach (var error in EndlessRounds.Errors(workout, prescription, at).Concat(AllSets(workout, prescription, at)))

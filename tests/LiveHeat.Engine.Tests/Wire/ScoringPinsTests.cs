@@ -40,6 +40,17 @@ public class ScoringPinsTests
     }
 
     [Fact]
+    public void Rounds_by_the_clock_are_written_to_the_letter_and_absent_where_there_are_none()
+    {
+        var told = Some.Prescription() with { Clock = new WorkClock(180_000, 60_000, true) };
+        var json = JsonSerializer.Serialize(told, WireJson.Options);
+
+        Assert.DoesNotContain("clock", JsonSerializer.Serialize(Some.Prescription(), WireJson.Options), StringComparison.Ordinal);
+        Assert.EndsWith(""","clock":{"workMs":180000,"restMs":60000,"repeat":true}}""", json, StringComparison.Ordinal);
+        Assert.Equal(told, JsonSerializer.Deserialize<Prescription>(json, WireJson.Options));
+    }
+
+    [Fact]
     public void Parts_and_shared_sets_are_written_to_the_letter_and_absent_where_there_are_none()
     {
         var plain = JsonSerializer.Serialize(Some.Prescription(), WireJson.Options);

@@ -1,0 +1,79 @@
+namespace LiveHeat.Engine.Workouts;
+
+/// <summary>Clock-driven work: every round begins and ends by the clock, with rest between; what is done in it counts, what is not done is over.</summary>
+/// <param name="WorkMs">How long each round is, milliseconds, above 0.</param>
+/// <param name="RestMs">From the end of one to the beginning of the next, from 0.</param>
+/// <param name="Repeat">The round's sets are done again and again until it is over; otherwise once, and who is through rests.</param>
+public sealed record WorkClock(int WorkMs, int RestMs, bool Repeat)
+{
+    /// <summary>From GO to the end of the last round.</summary>
+    public long LengthMs(int rounds) => (rounds * ((long)WorkMs + RestMs)) - RestMs;
+}
+
+/// <summary>A round by the clock, in lane time.</summary>
+/// <param name="First">Its first step.</param>
+/// <param name="Last">Its last step.</param>
+/// <param name="FromMs">Milliseconds after GO.</param>
+/// <param name="UntilMs">Later than <paramref name="FromMs"/>. What is done exactly then still counts.</param>
+public sealed record Window(int First, int Last, int FromMs, int UntilMs);
+
+/// <summary>Lays clock-driven work out, and finds what cannot be.</summary>
+internal static class Windows
+{
+    private const int LongestMs = 60 * 60 * 1000;
+
+    /// <summary>The prescription with the sets of each round as often as the fastest possible team could begin them in it.</summary>
+    public static Prescription LaidOut(RelayOrder order, Prescription prescription, WorkClock clock, IReadOnlyDictionary<string, Movement> movements)
+    {
+        if (!clock.Repeat)
+        {
+            return prescription;
+        }
+
+        var once = prescription with { Before = [], Rounds = 0, CapMs = clock.WorkMs };
+        var times = Math.Min(EndlessRounds.Of(order, once, movements), Math.Max(1, EndlessRounds.MostSteps / (prescription.Rounds * prescription.Round.Count)));
+        return prescription with { Round = Enumerable.Repeat(prescription.Round, times).SelectMany(sets => sets).ToItems() };
+    }
+
+    /// <summary>The windows of steps that were laid out round by round.</summary>
+    public static Items<Window> Of(WorkClock clock, IReadOnlyList<Step> steps) => steps.GroupBy(step => step.Round!.Value)
+        .Select(round => new Window(round.First().Number, round.Last().Number, From(clock, round.Key), From(clock, round.Key) + clock.WorkMs)).ToItems();
+
+    /// <summary>What cannot be in clock-driven work.</summary>
+    public static IEnumerable<FieldError> Errors(Workout workout, Prescription prescription, WorkClock clock, string at)
+    {
+        var who = prescription.DivisionName;
+        if (workout.Scoring is null or ScoringRule.ForTime)
+        {
+            yield return new($"{at}.clock", $"{who}: the rounds begin by the clock, so nobody is first through. Score the work done, or let the rounds follow each other.");
+        }
+
+        if (clock.WorkMs is < 1000 or > LongestMs || clock.RestMs is < 0 or > LongestMs)
+        {
+            yield return new($"{at}.clock", $"{who}: a round by the clock takes 1 second to an hour, and the rest after it at most an hour.");
+        }
+
+        if (prescription.Rounds is < 1 or > 100)
+        {
+            yield return new($"{at}.rounds", $"{who}: {prescription.Rounds} rounds by the clock cannot be. Give 1 to 100.");
+            yield break;
+        }
+
+        if (prescription.Before.Count > 0 || prescription.After.Count > 0)
+        {
+            yield return new(prescription.Before.Count > 0 ? $"{at}.before" : $"{at}.after", $"{who}: rounds by the clock have nothing before or after them. Put it into a round.");
+        }
+
+        if (prescription.Round.Count == 0)
+        {
+            yield return new($"{at}.round", $"{who}: there is no movement in the rounds. Add one.");
+        }
+
+        if (prescription.CapMs != clock.LengthMs(prescription.Rounds))
+        {
+            yield return new($"{at}.capMs", $"{who}: {prescription.Rounds} rounds by the clock take {Timing.TimeText.Whole(clock.LengthMs(prescription.Rounds))}. The time cap is as long.");
+        }
+    }
+
+    private static int From(WorkClock clock, int round) => (round - 1) * (clock.WorkMs + clock.RestMs);
+}
