@@ -28,8 +28,11 @@ public sealed record LaneView(SheetLane Sheet, LaneFrame State)
     /// <summary>An athlete's name by number; empty when the team works as one.</summary>
     public string NameOf(int athlete) => athlete >= 1 && athlete <= Sheet.Athletes.Count ? Sheet.Athletes[athlete - 1] : "";
 
+    /// <summary>Who does a step, all who do it at the same moment; empty when the team works as one.</summary>
+    public string NamesOf(SheetStep step) => string.Join(" + ", (step.With ?? []).Prepend(step.Athlete).Select(NameOf).Where(name => name.Length > 0));
+
     /// <summary>Who works now; empty when the team works as one, or is through.</summary>
-    public string Worker => OpenStep is { } step ? NameOf(step.Athlete) : "";
+    public string Worker => OpenStep is { } step ? NamesOf(step) : "";
 
     /// <summary>Who is tagged next; empty when nobody is.</summary>
     public string Next => Sheet.Steps.Skip(State.Open - 1).FirstOrDefault(step => step.Kind == StepKind.Tag) is { To: { } to } ? NameOf(to) : "";

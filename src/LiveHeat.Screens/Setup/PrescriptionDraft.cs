@@ -20,6 +20,10 @@ public sealed class PrescriptionDraft
     /// <summary>The set whose end breaks ties: kept as it is.</summary>
     public TiebreakSet? Tiebreak { get; private init; }
 
+    public ClockDraft Clock { get; private init; } = new();
+
+    public List<PartDraft> Parts { get; } = [];
+
     public List<SetDraft> Before { get; } = [];
 
     public List<SetDraft> Round { get; } = [];
@@ -32,7 +36,9 @@ public sealed class PrescriptionDraft
         var draft = new PrescriptionDraft
         {
             Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Rounds = WorkoutDraft.Text(prescription.Rounds), Tiebreak = prescription.Tiebreak,
+            Clock = ClockDraft.Of(prescription.Clock),
         };
+        draft.Parts.AddRange((prescription.Parts ?? []).Select(part => new PartDraft { Name = part.Name, Last = part.Last }));
         draft.Before.AddRange(prescription.Before.Select(SetDraft.Of));
         draft.Round.AddRange(prescription.Round.Select(SetDraft.Of));
         draft.After.AddRange(prescription.After.Select(SetDraft.Of));
@@ -42,16 +48,25 @@ public sealed class PrescriptionDraft
     /// <summary>The same work for another division, to be changed from there.</summary>
     public PrescriptionDraft CopyFor(DivisionSetup division)
     {
-        var copy = new PrescriptionDraft { Division = division.Id, DivisionName = division.Name, Cap = Cap, Rounds = Rounds, Tiebreak = Tiebreak };
+        var copy = new PrescriptionDraft { Division = division.Id, DivisionName = division.Name, Cap = Cap, Rounds = Rounds, Tiebreak = Tiebreak, Clock = Clock.Copy() };
+        copy.Parts.AddRange(Parts.Select(part => part.Copy()));
         copy.Before.AddRange(Before.Select(set => set.Copy()));
         copy.Round.AddRange(Round.Select(set => set.Copy()));
         copy.After.AddRange(After.Select(set => set.Copy()));
         return copy;
     }
 
-    internal Prescription Make(WorkoutDraft workout, string at) => new(
-        Division, DivisionName, workout.Time(Cap, $"{at}.capMs"), workout.Number(Rounds, $"{at}.rounds"),
-        Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after")) { Tiebreak = Tiebreak };
+    internal Prescription Make(WorkoutDraft workout, string at)
+    {
+        var (rounds, clock) = (workout.Number(Rounds, $"{at}.rounds"), Clock.Make(workout, at));
+        return new Prescription(
+            Division, DivisionName, clock is null ? workout.Time(Cap, $"{at}.capMs") : (int)Math.Min(int.MaxValue, clock.LengthMs(rounds)), rounds,
+            Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after"))
+        {
+            Tiebreak = Tiebreak, Clock = clock,
+            Parts = Parts.Count == 0 ? null : Parts.Select((part, i) => new WorkoutPart(part.Name.Trim(), i == Parts.Count - 1 ? null : part.Last)).ToItems(),
+        };
+    }
 
     private static Items<PrescribedSet> Sets(WorkoutDraft workout, List<SetDraft> sets, string at) =>
         sets.Select((set, i) => set.Make(workout, WorkoutDraft.Path(at, i))).ToItems();
@@ -74,11 +89,18 @@ public sealed class SetDraft
     /// <summary>It is completed by entering a machine's or a bar's value.</summary>
     public bool Reading { get; set; }
 
+    /// <summary>Athletes at the same moment; empty for one alone.</summary>
+    public string Together { get; set; } = "";
+
+    /// <summary>The least that each does of a set that the team shares; empty where nothing is shared.</summary>
+    public string MinimumEach { get; set; } = "";
+
     /// <summary>One that is there.</summary>
     public static SetDraft Of(PrescribedSet set) => new()
     {
         Movement = set.Movement, Quantity = WorkoutDraft.Text(set.Quantity), Worth = set.Worth is { } worth && worth != set.Quantity ? WorkoutDraft.Text(worth) : "",
         Increment = WorkoutDraft.Text(set.Increment), Load = set.Load ?? "", Reading = set.Reading,
+        Together = set.Together is { } together ? WorkoutDraft.Text(together) : "", MinimumEach = set.MinimumEach is { } least ? WorkoutDraft.Text(least) : "",
     };
 
     /// <summary>Another one like it.</summary>
@@ -86,5 +108,9 @@ public sealed class SetDraft
 
     internal PrescribedSet Make(WorkoutDraft workout, string at) => new(
         Movement, workout.Number(Quantity, $"{at}.quantity"), Worth.Trim().Length == 0 ? null : workout.Number(Worth, $"{at}.worth"),
-        workout.Number(Increment, $"{at}.increment"), Load.Trim().Length == 0 ? null : Load.Trim(), Reading);
+        workout.Number(Increment, $"{at}.increment"), Load.Trim().Length == 0 ? null : Load.Trim(), Reading)
+        {
+            Together = Together.Trim().Length == 0 ? null : workout.Number(Together, $"{at}.together"),
+            MinimumEach = MinimumEach.Trim().Length == 0 ? null : workout.Number(MinimumEach, $"{at}.minimumEach"),
+        };
 }

@@ -9,7 +9,7 @@ export function workOf(lane, open) {
   const step = lane.steps[open - 1];
   if (!step) return { who: '', what: '', round: '', next: '' };
   const rounds = lane.expectedSteps ? 0 : lane.steps.reduce((most, other) => Math.max(most, other.round ?? 0), 0);
-  return { who: nameAt(lane, step.athlete), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
+  return { who: [step.athlete, ...step.with ?? []].map(athlete => nameAt(lane, athlete)).join(' + '), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
 }
 
 function nameAt(lane, athlete) { return athlete > 0 ? lane.athletes[athlete - 1] ?? '' : words.works; }
