@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Workouts;
@@ -90,5 +91,25 @@ public sealed class ResultWordsTests
         Assert.Equal("agreed by Bo", ResultWords.ReadBack(new ReadBack(true, "Bo")));
         Assert.Equal("disputed by Bo", ResultWords.ReadBack(new ReadBack(false, "Bo")));
         Assert.Equal("", ResultWords.ReadBack(null));
+    }
+
+    [Fact]
+    public void Parts_have_places_of_their_own_and_shared_sets_say_who_did_how_much()
+    {
+        var workout = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 1, round: [new PrescribedSet("row", 75) { MinimumEach = 25 }, new("wall-ball", 10)])
+            with { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Balls", null)] });
+        var table = ResultMaking.Of(HeatScript.Play("""
+            start
+            lane 1 athlete 1 works step 1 at 0:01
+            lane 1 count 55 of step 1 at 1:00
+            lane 1 athlete 2 works step 1 at 1:01
+            lane 1 step 1 done at 2:00
+            lane 2 step 2 done at 3:00
+            """, Some.Snapshot(2, workout)), "", Some.Go)!;
+
+        var first = table.Lanes.Single(lane => lane.Lane == Some.Lane(1));
+        Assert.Equal([new ResultPart("Row", 1, false, 120_000, 75), new("Balls", 2, false, null, 0)], first.Parts);
+        Assert.Equal([("Ann", 55, 0), ("Bo", 20, 5), ("Cy", 0, 25)], first.Shares.Select(share => (share.Athlete, share.Units, share.Missing)));
+        Assert.Equal([new ResultPart("Row", 2, false, null, 75), new("Balls", 1, false, null, 10)], table.Lanes.Single(lane => lane.Lane == Some.Lane(2)).Parts);
     }
 }

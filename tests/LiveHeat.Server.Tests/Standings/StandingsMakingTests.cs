@@ -3,6 +3,7 @@ using LiveHeat.Contracts.Standings;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Points;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Server.Standings;
@@ -159,4 +160,26 @@ public sealed class StandingsMakingTests
     [InlineData(TieRule.CountBack, 3, "ahead on 3rd places: 1 against 2")]
     [InlineData(TieRule.Shared, 0, "level: nothing parts them")]
     public void Every_rule_has_its_words(TieRule rule, int rank, string words) => Assert.Equal(words, TieWords.Of(new TieBreak(rule, "t2", rank, null, 1, 2), null));
+
+    [Fact]
+    public void Parts_that_are_scored_apart_give_points_of_their_own_and_the_cut_comes_after_the_last()
+    {
+        var parted = Some.Workout() with { Prescriptions = [Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(1, 2)), new("Long end", null)] }] };
+        var snapshot = Some.Snapshot(2, parted);
+        var heat = HeatScript.Play($"""
+            start
+            lane 1 step 2 done at 1:00
+            lane 2 step 2 done at 0:50
+            lane 1 step 9 done at 7:00
+            lane 2 step 9 done at 7:30
+            {Certified}
+            """, snapshot) with { Heat = new HeatId("h1") };
+        var setup = Setup(new PointsSetup { Cuts = [new CutSetup("w1", 1)] }, ("h1", 1, "w1", [1, 2])) with { Workouts = [parted] };
+
+        var open = Open(setup, heat);
+
+        Assert.Equal([("w1#1", "Low Tide: Opening", null), ("w1#2", "Low Tide: Long end", 1)], open.Workouts.Select(workout => (workout.Workout, workout.Name, workout.GoOn)));
+        Assert.Equal([60_000L, 360_000], open.Lines.Single(line => line.Team == "t1").Scores.Select(score => score!.OfficialMs!.Value));
+        Assert.Equal([2, 1], open.Lines.Single(line => line.Team == "t1").Scores.Select(score => score!.Place!.Value));
+    }
 }
