@@ -11,19 +11,28 @@ function ownOf(entries, own) {
   return entries.filter(({ fact }) => (fact.seat === own ? fact.fact !== 'seat-taken' : fact.by || !beside[fact.seat] && fact.instant < (beside[own] ?? Infinity)));
 }
 
-export function laneModel({ sheet, frame, lane, entries, kept: { seat, duty = 'primary' } = {} }) {
+/** The round by the clock at a lane time; null where one follows the other. */
+export function roundNow({ windows }, atMs) {
+  if (!windows) return null;
+  const i = Math.max(0, windows.findLastIndex(({ fromMs }) => fromMs <= atMs)), round = windows[i], next = windows[i + 1], over = atMs > round.untilMs;
+  return { ...round, over, next, turnMs: over ? next?.fromMs : round.untilMs };
+}
+
+export function laneModel({ sheet, frame, lane, entries, now: moment = null, kept: { seat, duty = 'primary' } = {} }) {
   const line = sheet.lanes.find(one => one.lane === lane), { steps } = line;
   const told = frame?.lanes.find(one => one.lane === lane) ?? null, start = frame?.start ?? null;
   // The server holds taps until it knows a start; the judge goes on.
   const own = ownOf(entries, seat), facts = start ? own : own.map(entry => (!entry.fact.start && entry.flags?.includes('early') ? { ...entry, flags: [] } : entry));
-  const now = laneNow(facts, lane, steps.length, frame ? start?.id ?? null : undefined);
+  const atMs = heatMs(frame, frame?.haltedAt ?? moment) - (told?.creditMs ?? 0), round = roundNow(line, atMs);
+  const now = laneNow(facts, lane, steps.length, frame ? start?.id ?? null : undefined, round?.first);
   const stand = now.standing.map(({ fact }) => fact), step = steps[now.open - 1] ?? null;
   const here = kind => stand.filter(fact => fact.fact === kind && fact.step === now.open);
   const newest = kind => latest(stand.filter(fact => fact.fact === kind));
   const backAt = Math.max(...stand.filter(fact => fact.fact === 'sent-back').map(({ instant }) => instant));
   const undoable = fact => (duty !== 'timekeeper' ? !fact.by && !NOT_UNDOABLE.test(fact.fact) && (duty === 'primary' || fact.seat === seat)
     : fact.fact === 'finish-timed' && fact.seat === seat && fact.instant > backAt && (fact.start ?? start?.id) === start?.id);
-  const last = latest(stand.filter(undoable));
+  const last = latest(stand.filter(undoable)), atCap = latest(here('reps-at-cap')), left = step && round && now.open <= round.last;
+  const waits = step && round?.next && (!left || round.over && (step.kind !== 'set' || atCap)) ? round.next : null;
   return {
     lane, line, steps, step, told, start, known: entries,
     open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
@@ -34,7 +43,7 @@ export function laneModel({ sheet, frame, lane, entries, kept: { seat, duty = 'p
     carried: step && carriedBy(step, now.count, sheet),
     counted: latest(here('count-reached'))?.instant ?? null,
     last, lastSafe: !!now.standing.find(({ fact }) => fact === last)?.sequence,
-    atCap: latest(here('reps-at-cap')),
+    atCap, round, waits, over: !!left && round.over, turnAt: round?.turnMs === undefined || frame?.haltedAt || moment === null ? Infinity : moment + round.turnMs - atMs + 1,
     stopped: newest('lane-stopped')?.reason ?? null,
     readBack: newest('score-read-back'),
   };
@@ -67,7 +76,7 @@ export function capMs({ told, line }) { return told ? told.capMs : line.capMs; }
 
 export function isCapped(model, frame, now) {
   const cap = capMs(model), at = heatMs(frame, frame?.haltedAt ?? now);
-  return !!model.step && cap !== null && at !== null && at >= cap;
+  return !!model.step && (model.over || !!model.waits || cap !== null && at !== null && at >= cap);
 }
 
 /** Rounded up to 0.1 s as hand times are, until the server has said it. */

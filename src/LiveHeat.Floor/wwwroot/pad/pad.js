@@ -186,7 +186,7 @@ class Pad {
       this.record(this.callStamp, { fact: 'head-judge-called', note: null });
     }
     if (this.faultsFor?.until < now) this.set({ faultsFor: null });
-    if (this.viewName() !== this.view || this.isCapped() !== this.capped) this.draw();
+    if (this.viewName() !== this.view || this.isCapped() !== this.capped || this.model?.turnAt < this.clock.now()) this.draw();
     this.beat();
   }
 
@@ -220,7 +220,7 @@ class Pad {
   draw() {
     const { session, frame, sheet } = this, { kept } = session, lane = kept.joined?.lane;
     this.due = false;
-    this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
+    this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, now: this.clock.now(), entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
     this.capped = this.isCapped();
     const view = this.viewName();
     if (view !== this.view) {

@@ -51,8 +51,8 @@ function startOf(told) {
 }
 
 /** `open` is `steps` + 1 when all is done; `owed` is due before it may count; `boundary` opened it at a known instant.
- *  @param {Entry[]} entries @param {string|null} [start] */
-export function laneNow(entries, lane, steps, start) {
+ *  @param {Entry[]} entries @param {string|null} [start] @param {number} [from] the first step that can be open: rounds by the clock leave behind what is not done */
+export function laneNow(entries, lane, steps, start, from = 1) {
   const all = standing(entries, lane, start);
   const rulings = all.filter(({ fact }) => fact.fact === 'sent-back').map(({ fact }) => fact);
   const within = all.filter(({ fact }) => Number.isInteger(fact.step) && fact.step >= 1 && fact.step <= steps).map(({ fact }) => fact);
@@ -61,7 +61,7 @@ export function laneNow(entries, lane, steps, start) {
   // Sent back, a fact still says that all before the ruling's step is done.
   const reach = (fact, until = Infinity) => Math.min(fact.step, ...rulings
     .filter(ruling => fact.step >= ruling.step && fact.instant <= ruling.instant && ruling.instant <= until).map(ruling => ruling.step - 1));
-  const openAt = until => 1 + Math.max(0, ...dones.filter(fact => fact.instant <= until).map(fact => reach(fact, until)));
+  const openAt = until => Math.max(from, 1 + Math.max(0, ...dones.filter(fact => fact.instant <= until).map(fact => reach(fact, until))));
 
   const open = openAt(Infinity);
   const whole = fact => reach(fact) === fact.step;

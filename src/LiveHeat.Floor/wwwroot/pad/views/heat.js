@@ -94,7 +94,8 @@ function head(pad, under) {
       const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.clock.now()), limit = capMs(model);
       put(team, model.line.name);
       put(clock, at === null ? '–:––' : clockText(at));
-      put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
+      put(cap, at === null ? say('no-start') : frame.haltedAt ? say('halted') 
+        : model.round ? say(model.waits ? 'rest.until' : 'round.until', { time: clockText(model.round.turnMs) }) : capped ? say('cap.over') : limit ? say('cap', { time: clockText(limit) }) : '');
     },
   };
 }
@@ -132,7 +133,8 @@ export function heat(pad) {
 
   function whoText({ step, athlete, line, rounds }) {
     const round = step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
-    return `${athlete ? say('works', { name: line.athletes[athlete - 1] }) : say('works.all')} · ${round}`;
+    const names = [athlete, ...athlete === step?.athlete && step.with || []].map(one => line.athletes[one - 1]).join(' + ');
+    return `${athlete ? say('works', { name: names }) : say('works.all')} · ${round}`;
   }
 
   function thenLine() {
@@ -158,8 +160,8 @@ export function heat(pad) {
       atCap.root.hidden = !capped;
       if (capped) atCap.update();
       thenLine();
-      work.root.hidden = ended;
-      if (!ended) work.update();
+      work.root.hidden = ended || !!model.waits;
+      if (!work.root.hidden) work.update();
       bar.update();
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
@@ -182,10 +184,11 @@ function capView(pad) {
   return {
     root: h('section.cap', {}, ask, row, record),
     update() {
-      const { atCap, open, count: counted, step: { kind, label } } = pad.model;
+      const { atCap, open, count: counted, waits, over, steps, line, step: { kind, label } } = pad.model, asks = kind === 'set' && !waits;
       if (of !== open) [of, count, changing] = [open, atCap?.count ?? counted, false];
-      put(ask, kind !== 'set' ? say('cap.nothing') : settled() ? say('cap.wait') : say('cap.ask', { label }));
-      row.hidden = record.hidden = kind !== 'set';
+      put(ask, waits ? say('rest', { name: line.athletes[steps[waits.first - 1].athlete - 1], label: steps[waits.first - 1].label, time: clockText(waits.fromMs) })
+        : !asks ? say('cap.nothing') : settled() ? say('cap.wait') : say(over ? 'over.ask' : 'cap.ask', { label }));
+      row.hidden = record.hidden = !asks;
       minus.disabled = plus.disabled = settled();
       put(number, String(count));
       put(record, say(settled() ? 'cap.change' : 'cap.record', { n: count }));
