@@ -33,7 +33,8 @@ public static class ResultText
         lane.Place is { } place ? string.Create(CultureInfo.InvariantCulture, $"{place}{(lane.Tied ? "=" : "")}") : "–",
         lane.Lane.ToString(),
         lane.Name,
-        lane.OfficialMs is { } ms ? TimeText.Of(ms) : lane.RoundsAndReps is { } done ? RoundWords.Of(done) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
+        lane.OfficialMs is { } ms ? TimeText.Of(ms) : lane.RoundsAndReps is { } done ? RoundWords.Of(done) : lane.Score is not null
+            ? ScoreWords.Of(lane.Worth, lane.Score) : string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll}"),
         lane.NoReps.ToString(CultureInfo.InvariantCulture),
         Words(lane),
     ];
@@ -42,6 +43,7 @@ public static class ResultText
     {
         Outcome.Finished => "finished",
         Outcome.FinishedTimeUnknown => "finished, time unknown",
+        Outcome.Through => "all done",
         Outcome.Capped => "time cap",
         Outcome.Stopped => "stopped",
         Outcome.DidNotStart => "did not start",

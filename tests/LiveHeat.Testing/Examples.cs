@@ -18,6 +18,7 @@ public static class Examples
         new HeatFact.StepDone { Id = Id(1), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Phone = Phone, Step = 5 },
         new HeatFact.TagMade { Id = Id(2), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 6, TimeKnown = false },
         new HeatFact.ValueEntered { Id = Id(3), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 7, Value = 132.5m },
+        new HeatFact.AttemptJudged { Id = Id(49), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 7, Load = 102.5m, Good = false, Fault = "not locked out" },
         new HeatFact.CountReached { Id = Id(4), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 5, Count = 14 },
         new HeatFact.NoRep { Id = Id(5), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 5, Fault = "not low enough" },
         new HeatFact.TagFault { Id = Id(6), Instant = At, Lane = Lane2, Seat = Seat, UncertaintyMs = 12, Start = "k7f3", Plan = 1, Step = 6, Fault = "no touch" },

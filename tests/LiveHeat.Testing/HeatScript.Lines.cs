@@ -16,6 +16,10 @@ public sealed partial class HeatScript
         (@"step (\d+) done", tap => new HeatFact.StepDone { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(1), TimeKnown = tap.TimeKnown }),
         (@"tag (\d+)", tap => new HeatFact.TagMade { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(1), TimeKnown = tap.TimeKnown }),
         (@"value (\S+) in step (\d+)", tap => new HeatFact.ValueEntered { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(2), Value = decimal.Parse(tap.Text(1), CultureInfo.InvariantCulture) }),
+        (@"(lifts|fails) (\S+) in step (\d+)", tap => new HeatFact.AttemptJudged
+        {
+            Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(3), Load = decimal.Parse(tap.Text(2), CultureInfo.InvariantCulture), Good = tap.Text(1) == "lifts", TimeKnown = tap.TimeKnown,
+        }),
         (@"count (\d+) of step (\d+)", tap => new HeatFact.CountReached { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(2), Count = tap.Int(1) }),
         (@"no-rep step (\d+)", tap => new HeatFact.NoRep { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(1) }),
         (@"tag fault step (\d+)", tap => new HeatFact.TagFault { Id = tap.Id, Instant = tap.At, Lane = tap.Lane, Step = tap.Int(1) }),

@@ -43,6 +43,10 @@ public static class Some
             ? prescriptions.ToItems()
             : [Prescription(), Prescription("scaled", 3, 600_000, new PrescribedSet("wall-ball", 8), new PrescribedSet("row", 9))]);
 
+    /// <summary>The heaviest load by attempts in 10:00: one lift, in kilograms.</summary>
+    public static Workout Lifting(int attempts = 3, LoadSum sum = LoadSum.SumOfBest, RelayOrder? order = null, TiebreakSet? tiebreak = null) =>
+        Workout(order, Counting.Sets, FinishKind.None, Prescription("open", 0, 600_000, new PrescribedSet("bar", 1)) with { Tiebreak = tiebreak }) with { Scoring = new ScoringRule.HeaviestLoad(attempts, sum) };
+
     public static LineUp LineUp(int athletes = 3, string division = "open") => new("t1", "Harbour Anvils", division, Names(athletes));
 
     public static LaneEntry Entry(int lane, string division = "open", int athletes = 3) =>

@@ -62,6 +62,9 @@ public enum LaneStatus
 
     /// <summary>Did not start.</summary>
     Withdrawn,
+
+    /// <summary>All done in time, and what was lifted or read is the score: there is no time.</summary>
+    Through,
 }
 
 /// <summary>One lane of a frame. Times are lane time.</summary>
@@ -69,4 +72,8 @@ public sealed record LaneFrame(
     LaneNumber Lane, LaneStatus Status, int Open, int? Count, long? SinceMs, long? SplitMs, int Worth,
     int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth, long? PaceMs,
     long? FinishMs, long? OfficialMs, int NoRepsOpen, int NoReps, int Owed, long? CapMs, long CreditMs, Instant? HeldAt,
-    string? Judge, SeatId? Seat, bool Ready, ReadBack? ReadBack, int PenaltyMs, int PenaltyReps, FactFlags Flags, long FactSequence);
+    string? Judge, SeatId? Seat, bool Ready, ReadBack? ReadBack, int PenaltyMs, int PenaltyReps, FactFlags Flags, long FactSequence)
+{
+    /// <summary>What worth and gaps count; null where it is work, in reps.</summary>
+    public Engine.Workouts.ScoreUnit? Score { get; init; }
+}

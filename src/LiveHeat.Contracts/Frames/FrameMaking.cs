@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
@@ -57,13 +58,14 @@ public static class FrameMaking
             lane.Plan.Find(lane.DoneSteps + 1) is null ? 0 : lane.NoReps[lane.DoneSteps], lane.NoReps.Sum(), lane.Owed,
             lane.CapHeatMs, lane.HeldMs, lane.HeldSince,
             lane.Seat?.Judge, lane.Seat?.Id, lane.Ready, lane.ReadBack, lane.PenaltyMs, lane.PenaltyReps,
-            lane.Flagged.Aggregate(FactFlags.None, (all, flagged) => all | flagged.Flags), heat.NewestAbout(lane.Lane));
+            lane.Flagged.Aggregate(FactFlags.None, (all, flagged) => all | flagged.Flags), heat.NewestAbout(lane.Lane)) { Score = ScoreWords.UnlessWork(lane.Plan) };
     }
 
     private static LaneStatus Status(HeatState heat, LaneState lane, Instant now) => HeatResult.OutcomeOf(heat, lane, now) switch
     {
         Outcome.DidNotStart => LaneStatus.Withdrawn,
         Outcome.Finished or Outcome.FinishedTimeUnknown => LaneStatus.Finished,
+        Outcome.Through => LaneStatus.Through,
         Outcome.Stopped => LaneStatus.Stopped,
         Outcome.Capped => LaneStatus.Capped,
         _ when lane.HeldSince is not null => LaneStatus.Held,

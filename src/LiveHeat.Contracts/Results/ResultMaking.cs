@@ -84,16 +84,24 @@ public static class ResultMaking
     private static ResultLane Lane(HeatState heat, ResultLine line)
     {
         var (lane, plan) = (line.Lane, line.Lane.Plan);
+        var values = lane.Values.ToDictionary(value => value.Step, value => value.Value);
         return new ResultLane(
             lane.Lane, lane.Entry.Name, plan.Division, plan.DivisionName, plan.Athletes, line.Place, line.Tied, line.Outcome, line.OfficialMs,
             line.Worth, plan.WorthThrough(plan.LastStep),
             plan.Steps.Select((step, i) => new ResultSplit(
-                step.Number, step.Label, string.Join(" + ", step.Workers().Select(number => plan.Athletes[number - 1])), step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])).ToItems(),
+                step.Number, step.Label, string.Join(" + ", step.Workers().Select(number => plan.Athletes[number - 1])), step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])
+                {
+                    Value = values.TryGetValue(step.Number, out var value) ? value : null,
+                }).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
             lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan))
         {
             RoundsAndReps = plan.Endless && plan.Windows.Count == 0 ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
+            Score = ScoreWords.UnlessWork(plan),
+            Attempts = plan.Scoring is ScoringRule.HeaviestLoad
+                ? lane.Attempts.Select(attempt => new ResultAttempt(attempt.Step, attempt.Athlete == 0 ? "" : plan.Athletes[attempt.Athlete - 1], attempt.Load, attempt.Good, attempt.Fault)).ToItems()
+                : null,
             Tiebreak = plan.TiebreakStep is { } number && plan.Find(number) is { } step ? step.Round > 0 ? $"{step.Label} (round {step.Round})" : step.Label : null,
             TiebreakMs = line.TiebreakMs,
             Shares = SharesOf(lane),

@@ -41,6 +41,12 @@ public sealed record ResultLane(
     /// <summary>The worth as rounds and reps; null where the work has an end.</summary>
     public RoundsAndReps? RoundsAndReps { get; init; }
 
+    /// <summary>What the worth counts; null where it is work, in reps.</summary>
+    public Engine.Workouts.ScoreUnit? Score { get; init; }
+
+    /// <summary>Attempts at a load, in their order; null where the score is something else.</summary>
+    public IReadOnlyList<ResultAttempt>? Attempts { get; init; }
+
     /// <summary>What the tiebreak is, where there is one: "10 wall balls (round 2)".</summary>
     public string? Tiebreak { get; init; }
 
@@ -77,7 +83,19 @@ public sealed record ResultShare(int Step, string Label, string Athlete, int Uni
 /// <param name="Kind">Set, tag, value or finish.</param>
 /// <param name="Ms">Lane time; null when not done or unknown.</param>
 /// <param name="NoReps">No-reps in it.</param>
-public sealed record ResultSplit(int Step, string Label, string Athlete, Engine.Workouts.StepKind Kind, int? Round, long? Ms, int NoReps);
+public sealed record ResultSplit(int Step, string Label, string Athlete, Engine.Workouts.StepKind Kind, int? Round, long? Ms, int NoReps)
+{
+    /// <summary>The reading entered; null where none was.</summary>
+    public decimal? Value { get; init; }
+}
+
+/// <summary>An attempt at a load.</summary>
+/// <param name="Step">The step's number.</param>
+/// <param name="Athlete">Who tried; empty when the team lifts as one.</param>
+/// <param name="Load">In the unit of the score.</param>
+/// <param name="Good">A good lift.</param>
+/// <param name="Fault">Why it was none; null when nobody said.</param>
+public sealed record ResultAttempt(int Step, string Athlete, decimal Load, bool Good, string? Fault);
 
 /// <summary>A penalty that stands.</summary>
 public sealed record ResultPenalty(int AddMs, int Reps, string Reason);

@@ -26,6 +26,9 @@ public sealed record SheetLane(
 
     /// <summary>The rounds that begin and end by the clock, in order, all steps in one of them; null where one follows the other.</summary>
     public Items<Window>? Windows { get; init; }
+
+    /// <summary>What its worth counts; null where it is work, in reps.</summary>
+    public ScoreUnit? Score { get; init; }
 }
 
 /// <summary>One step of a lane.</summary>

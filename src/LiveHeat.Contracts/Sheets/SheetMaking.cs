@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
@@ -32,9 +33,18 @@ public static class SheetMaking
         var rounds = workout.Prescriptions.Select(prescription => prescription.Rounds).Distinct().ToList();
         var count = rounds.Count == 1 ? rounds[0].ToString(CultureInfo.InvariantCulture) : $"{rounds.Min()} to {rounds.Max()}";
         var byClock = workout.Prescriptions.Select(prescription => prescription.Clock).FirstOrDefault(clock => clock is not null);
-        var work = byClock is not null ? $"{count} rounds by the clock, {TimeText.Whole(byClock.WorkMs)} each{(byClock.RestMs > 0 ? $" and {TimeText.Whole(byClock.RestMs)} rest" : "")}" : workout.Scoring is ScoringRule.MostWork ? "as many rounds as possible" : rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds";
+        var work = workout.Scoring switch
+        {
+            _ when byClock is not null => $"{count} rounds by the clock, {TimeText.Whole(byClock.WorkMs)} each{(byClock.RestMs > 0 ? $" and {TimeText.Whole(byClock.RestMs)} rest" : "")}",
+            ScoringRule.MostWork => "as many rounds as possible",
+            ScoringRule.HeaviestLoad { Attempts: 1 } => "heaviest load, 1 attempt",
+            ScoringRule.HeaviestLoad load => string.Create(CultureInfo.InvariantCulture, $"heaviest load, {load.Attempts} attempts"),
+            _ => rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds",
+        };
         var order = workout.Order switch
         {
+            RelayOrder.InTurn when workout.Scoring is ScoringRule.HeaviestLoad => "one athlete after the other",
+            RelayOrder.EachMovement when workout.Scoring is ScoringRule.HeaviestLoad => "attempt by attempt",
             RelayOrder.InTurn => "one each in turn",
             RelayOrder.Blocks blocks => $"{blocks.Size} each before the tag",
             RelayOrder.EachMovement => "a tag after every movement",
@@ -50,6 +60,7 @@ public static class SheetMaking
         {
             ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
             Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
+            Score = ScoreWords.UnlessWork(lane.Plan),
         };
 
     private static int ExpectedSteps(RelayPlan plan)

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
@@ -38,8 +39,11 @@ public static class StandingsMaking
             table.Provisional);
     }
 
-    private static StandingsScore Score(Score score, (HeatId Heat, long? OfficialMs, int Worth) made) =>
-        new(made.Heat, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, made.OfficialMs, made.Worth);
+    private static StandingsScore Score(Score score, Made? made) => new(
+        made?.Heat ?? default, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, made?.OfficialMs, made?.Worth ?? 0)
+    {
+        Score = made?.Unit, RoundsAndReps = made?.RoundsAndReps,
+    };
 
     /// <summary>What gives points: the workout, or where parts of it are scored apart, each of them. The cut comes after the last.</summary>
     private static IEnumerable<Scored> ScoredOf((string Id, string Name) workout, string division, SetupAll setup, List<Floor> heats, List<OnLane> teams)
@@ -51,7 +55,11 @@ public static class StandingsMaking
         {
             yield return new Scored(
                 workout.Id, workout.Name, goOn, WithAbsent(WorkoutOrder.Of(results), teams, heats),
-                results.ToDictionary(result => result.Team, result => (result.Heat, result.Line.OfficialMs, result.Line.Worth)));
+                results.ToDictionary(result => result.Team, result => new Made(result.Heat, result.Line.OfficialMs, result.Line.Worth)
+                {
+                    Unit = ScoreWords.UnlessWork(result.Line.Lane.Plan),
+                    RoundsAndReps = result.Line.Lane.Plan is { Endless: true, Windows.Count: 0 } plan ? RoundsAndReps.Of(plan, result.Line.Lane.DoneSteps, result.Line.Worth) : null,
+                }));
         }
 
         var heatOf = results.ToDictionary(result => result.Team, result => result.Heat);
@@ -61,7 +69,7 @@ public static class StandingsMaking
             yield return new Scored(
                 string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), $"{workout.Name}: {parts[part]}", part == parts.Count - 1 ? goOn : null,
                 WithAbsent(placed.Select(one => one.Place).ToItems(), teams, heats),
-                placed.ToDictionary(one => one.Place.Team, one => (heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth)));
+                placed.ToDictionary(one => one.Place.Team, one => new Made(heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth)));
         }
     }
 
@@ -106,6 +114,12 @@ public static class StandingsMaking
 
     /// <summary>What gives points once.</summary>
     /// <param name="Made">What each team made of it.</param>
-    private sealed record Scored(
-        string Id, string Name, int? GoOn, Items<TeamPlace> Places, Dictionary<string, (HeatId Heat, long? OfficialMs, int Worth)> Made);
+    private sealed record Scored(string Id, string Name, int? GoOn, Items<TeamPlace> Places, Dictionary<string, Made> Made);
+
+    private sealed record Made(HeatId Heat, long? OfficialMs, int Worth)
+    {
+        public ScoreUnit? Unit { get; init; }
+
+        public RoundsAndReps? RoundsAndReps { get; init; }
+    }
 }

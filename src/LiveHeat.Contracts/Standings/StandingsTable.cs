@@ -49,4 +49,11 @@ public sealed record StandingsLine(
 /// <param name="OfficialMs">Its time; null when it did not finish.</param>
 /// <param name="Worth">Worth done.</param>
 public sealed record StandingsScore(
-    HeatId Heat, int? Place, decimal Points, Taken Taken, bool Excluded, bool Counts, bool Provisional, long? OfficialMs, int Worth);
+    HeatId Heat, int? Place, decimal Points, Taken Taken, bool Excluded, bool Counts, bool Provisional, long? OfficialMs, int Worth)
+{
+    /// <summary>What the worth counts; null where it is work, in reps.</summary>
+    public Engine.Workouts.ScoreUnit? Score { get; init; }
+
+    /// <summary>The worth as rounds and reps; null where the work has an end.</summary>
+    public Engine.Scoring.RoundsAndReps? RoundsAndReps { get; init; }
+}

@@ -1,7 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Sheets;
+using LiveHeat.Contracts.Standings;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
@@ -12,9 +15,13 @@ namespace LiveHeat.Contracts.Wire;
 public static class WireJson
 {
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
-    private static readonly HashSet<(Type, string)> CameLater = [(typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
+    private static readonly HashSet<(Type, string)> CameLater =
+    [
+        (typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
-        (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach")];
+        (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
+        (typeof(LaneFrame), "score"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
+    ];
 
     /// <summary>The options in force; read-only.</summary>
     public static readonly JsonSerializerOptions Options = Frozen();

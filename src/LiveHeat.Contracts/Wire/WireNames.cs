@@ -13,6 +13,7 @@ public static class WireNames
         (typeof(HeatFact.StepDone), "step-done"),
         (typeof(HeatFact.TagMade), "tag-made"),
         (typeof(HeatFact.ValueEntered), "value-entered"),
+        (typeof(HeatFact.AttemptJudged), "attempt-judged"),
         (typeof(HeatFact.CountReached), "count-reached"),
         (typeof(HeatFact.NoRep), "no-rep"),
         (typeof(HeatFact.TagFault), "tag-fault"),
@@ -113,5 +114,7 @@ public static class WireNames
     [
         (typeof(ScoringRule.ForTime), "for-time"),
         (typeof(ScoringRule.MostWork), "most-work"),
+        (typeof(ScoringRule.HeaviestLoad), "heaviest-load"),
+        (typeof(ScoringRule.MostReading), "most-reading"),
     ];
 }

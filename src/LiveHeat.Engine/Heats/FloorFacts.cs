@@ -37,6 +37,19 @@ public abstract partial record HeatFact
         public required decimal Value { get; init; }
     }
 
+    /// <summary>An attempt is over, good or not: either completes its step. What is no lift counts as a no-rep of the movement, too.</summary>
+    public sealed record AttemptJudged : Done
+    {
+        /// <summary>In the step's unit, above 0, at most <see cref="Workouts.Attempts.HeaviestLoad"/>, no finer than a hundredth.</summary>
+        public required decimal Load { get; init; }
+
+        /// <summary>A good lift; false: no lift.</summary>
+        public required bool Good { get; init; }
+
+        /// <summary>The named fault of what is no lift; null when the judge gave none.</summary>
+        public string? Fault { get; init; }
+    }
+
     /// <summary>So many units of the open set are done, counted from the set's beginning.</summary>
     public sealed record CountReached : AtStep
     {

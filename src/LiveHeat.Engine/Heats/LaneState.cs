@@ -81,7 +81,7 @@ public sealed record LaneState
     /// <summary>Lane time by which the present worth was certainly reached; 0 when none is.</summary>
     public long ReachedMs { get; init; }
 
-    /// <summary>Confirmed score: sets done and whole increments of the open one, less reps owed.</summary>
+    /// <summary>Confirmed score in the plan's <see cref="RelayPlan.Score"/>: sets done and whole increments of the open one, less reps owed; or what was lifted or read.</summary>
     public int Worth { get; init; }
 
     /// <summary>Lane time of the last step; null when not finished or not known.</summary>
@@ -93,8 +93,16 @@ public sealed record LaneState
     /// <summary>What was decided of a step too close to the cap; null when nothing was.</summary>
     public HeatFact.CapDecided? CapDecision { get; init; }
 
-    /// <summary>All steps are done in time; never where the work has no end.</summary>
-    public bool Finished => !Plan.Endless && Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
+    /// <summary>All steps are done in time, and that time is the result; never where something else is.</summary>
+    public bool Finished => Plan.Timed && AllDone;
+
+    /// <summary>All steps are done in time, and what was lifted or read is the result.</summary>
+    public bool Through => Plan.Measured && AllDone;
+
+    /// <summary>Stopped for good before all was done.</summary>
+    public bool GaveUp => Stopped is not null && !Finished && !Through;
+
+    private bool AllDone => Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
 
     /// <summary>The team stopped for good, and when (lane time).</summary>
     public StopReason? Stopped { get; init; }
@@ -123,6 +131,9 @@ public sealed record LaneState
     /// <summary>Readings entered, by step.</summary>
     public Items<(int Step, decimal Value)> Values { get; init; }
 
+    /// <summary>Attempts at a load that count, by step.</summary>
+    public Items<JudgedAttempt> Attempts { get; init; }
+
     /// <summary>What timekeepers tapped, lane time: the last that stands of each. Where there are any, they make the finish time.</summary>
     public Items<Split> TimedFinishes { get; init; }
 
@@ -150,8 +161,11 @@ public sealed record LaneState
     /// <summary>Seconds that penalties add, in milliseconds.</summary>
     public int PenaltyMs => Penalties.Sum(penalty => penalty.AddMs);
 
-    /// <summary>Reps that penalties take off.</summary>
+    /// <summary>Reps that penalties take off; where the score counts something else, so many of its units.</summary>
     public int PenaltyReps => Penalties.Sum(penalty => penalty.Reps);
+
+    /// <summary>The same as worth.</summary>
+    public int PenaltyWorth => PenaltyReps * Plan.Score.Scale;
 
     /// <summary>The last step with a known split that counts, and it; null before the first.</summary>
     public (int Step, Split Split)? LastSplit()

@@ -8,13 +8,10 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 {
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
-    private readonly LaneCounts counts = new(plan, counting);
-    private readonly LaneShares shares = new(plan);
-    private readonly LaneWindows windows = new(plan);
+    private readonly LaneScore score = new(plan, counting);
+    private readonly SortedDictionary<int, int> substitutes = [];
     private readonly List<(int Step, Split Seen)> witnessed = [];
     private readonly List<Disagreement> disagreements = [];
-    private readonly SortedDictionary<int, int> substitutes = [];
-    private readonly SortedDictionary<int, decimal> values = [];
     private readonly LaneFinish finish = new(clock, timekeepers);
     private (int Step, Split FromCap)? nearCap;
     private int highest;
@@ -63,7 +60,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 SendBack(back.Step);
                 break;
             case HeatFact.RepsOwed reps:
-                counts.Owe(scored + 1, reps.Step, reps.Reps);
+                score.Counts.Owe(scored + 1, reps.Step, reps.Reps);
                 break;
         }
     }
@@ -73,6 +70,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     {
         Settle(standing);
         Compare(standing);
+        var attempts = score.Attempts(substitutes);
         return new LaneState
         {
             Entry = entry,
@@ -80,19 +78,20 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             PlanVersion = version.Version,
             Open = highest + 1,
             DoneSteps = scored,
-            Count = counts.Shown(scored + 1),
+            Count = score.Counts.Shown(scored + 1),
             Splits = splits.ToItems(),
             ReachedMs = reachedMs,
-            Worth = Math.Max(0, plan.Windows.Count > 0 ? windows.Worth(counts) : plan.WorthThrough(scored) + counts.Worth(scored + 1)),
+            Worth = score.Worth(scored, attempts),
             Finish = scored > 0 && Ends(scored) ? finish.Official ?? splits[^1] : null,
             NearCap = nearCap?.FromCap,
             Stopped = stopped,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
-            Owed = counts.Owed(scored + 1),
+            Owed = score.Counts.Owed(scored + 1),
             Substitutes = substitutes.Select(pair => (pair.Key, pair.Value)).ToItems(),
-            Shares = shares.All(),
-            Values = values.Select(pair => (pair.Key, pair.Value)).ToItems(),
+            Shares = score.Shares.All(),
+            Values = score.Values,
+            Attempts = attempts,
             TimedFinishes = finish.Timed,
             ReadBack = readBack,
             Flagged = standing.Flagged(),
@@ -119,8 +118,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         reachedMs = inTime ? finish.Official!.Value.LaneMs : scored == 0 ? 0 : splits[scored - 1]?.LaneMs ?? reachedMs;
     }
 
-    /// <summary>The step is the last of work that has an end.</summary>
-    private bool Ends(int step) => step == plan.LastStep && !plan.Endless;
+    /// <summary>The step is the last of work whose end is timed.</summary>
+    private bool Ends(int step) => step == plan.LastStep && plan.Timed;
 
     /// <summary>Remembers the scoring step nearest to the cap, on either side of it.</summary>
     private void LookAtCap(int step, Split fromCap)
@@ -136,6 +135,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         switch (tap)
         {
             case HeatFact.Done done:
+                noReps[done.Step - 1] += done is HeatFact.AttemptJudged { Good: false } && done.Step > highest ? 1 : 0;
                 Reach(done, placed, standing);
                 break;
             case HeatFact.CountReached reached when reached.Step > highest:
@@ -150,15 +150,15 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             case HeatFact.TagFault:
                 tagFaults++;
                 break;
-            case HeatFact.AthleteWorking working when shares.Shares(working.Step):
-                shares.Work(working.Step, working.Athlete);
+            case HeatFact.AthleteWorking working when score.Shares.Shares(working.Step):
+                score.Shares.Work(working.Step, working.Athlete);
                 break;
             case HeatFact.AthleteWorking working:
                 substitutes[working.Step] = working.Athlete;
                 break;
             case HeatFact.RepsAtCap cap:
-                counts.AtCap(cap.Step, cap.Count);
-                shares.Reach(cap.Step, cap.Count);
+                score.Counts.AtCap(cap.Step, cap.Count);
+                score.Shares.Reach(cap.Step, cap.Count);
                 break;
             case HeatFact.LaneStopped stop:
                 stopped ??= stop.Reason;
@@ -196,14 +196,9 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         }
 
         scored = done.Step;
-        windows.Score(done.Step);
         splits[done.Step - 1] = split;
         reachedMs = Math.Max(0, LaneMs(placed));
-        shares.Done(done.Step);
-        if (done is HeatFact.ValueEntered value)
-        {
-            values[done.Step] = value.Value;
-        }
+        score.Take(done);
     }
 
     private void CountTo(HeatFact.CountReached reached, PlacedTap placed, TapStanding standing)
@@ -213,7 +208,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             return;
         }
 
-        if (windows.Of(reached.Step) is { } window && scored < window.First - 1)
+        if (score.Windows.Of(reached.Step) is { } window && scored < window.First - 1)
         {
             // The clock went on to the next round, and the lane with it.
             scored = window.First - 1;
@@ -221,10 +216,10 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         }
 
         // One that adds no worth makes nobody later.
-        var worth = counts.WorthCounted(scored + 1);
-        counts.Reach(reached.Step, reached.Count);
-        shares.Reach(reached.Step, reached.Count);
-        if (counts.WorthCounted(scored + 1) != worth)
+        var worth = score.Counts.WorthCounted(scored + 1);
+        score.Counts.Reach(reached.Step, reached.Count);
+        score.Shares.Reach(reached.Step, reached.Count);
+        if (score.Counts.WorthCounted(scored + 1) != worth)
         {
             reachedMs = Math.Max(0, LaneMs(placed));
         }
@@ -233,7 +228,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     /// <summary>After the cap, after its round by the clock or after the team stopped nothing scores any more.</summary>
     private bool Closed(HeatFact.AtStep tap, PlacedTap placed, TapStanding standing)
     {
-        var over = clock.AfterCap(placed.At) || windows.Of(tap.Step)?.UntilMs < LaneMs(placed);
+        var over = clock.AfterCap(placed.At) || score.Windows.Of(tap.Step)?.UntilMs < LaneMs(placed);
         var why = (over ? FactFlags.AfterCap : FactFlags.None) | (stopped is null ? FactFlags.None : FactFlags.AfterStop);
         standing.Flag(tap.Id, why);
         return why != FactFlags.None;
@@ -245,9 +240,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         highest = Math.Min(highest, before);
         finish.SendBack(lastStepToo: before < plan.LastStep);
         nearCap = nearCap is { } near && near.Step > before ? null : nearCap;
-        counts.SendBack(before);
-        windows.SendBack(before);
-        shares.SendBack(before);
+        score.SendBack(before);
         if (scored <= before)
         {
             return;
@@ -260,7 +253,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
     private long EarliestMs(int step)
     {
-        var window = windows.Of(step);
+        var window = score.Windows.Of(step);
         var (from, begins) = (Math.Max(highest, (window?.First ?? 1) - 1), (window?.First ?? 1) - 1);
         while (from > begins && splits[from - 1] is null)
         {

@@ -127,6 +127,7 @@ public sealed class TapStanding
     {
         HeatFact.TagMade or HeatFact.TagFault => step.Kind == Workouts.StepKind.Tag,
         HeatFact.ValueEntered => step.Kind == Workouts.StepKind.Value,
+        HeatFact.AttemptJudged judged => step.Kind == Workouts.StepKind.Attempt && Workouts.Attempts.CanBe(judged.Load),
         HeatFact.CountReached count => step.Kind == Workouts.StepKind.Set && count.Count >= 0 && count.Count <= step.Quantity,
         HeatFact.RepsAtCap count => count.Count >= 0 && count.Count <= step.Quantity,
         HeatFact.AthleteWorking working => working.Athlete >= 1 && working.Athlete <= plans.Newest.Plan.Athletes.Count,

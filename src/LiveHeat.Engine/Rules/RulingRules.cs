@@ -121,6 +121,11 @@ internal static class RulingRules
             return new Verdict.Refused("unreadable", "How uncertain a time is, is never below nothing.");
         }
 
+        if (command.Tap is HeatFact.AttemptJudged { Load: var load } && !Workouts.Attempts.CanBe(load))
+        {
+            return TapRules.Unliftable;
+        }
+
         var tap = command.Tap with { Start = null, Plan = lane.PlanVersion };
         return tap is HeatFact.AtStep at && Step(lane, at.Step) is { } refused
             ? refused

@@ -1,10 +1,14 @@
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Engine.Rules;
 
 /// <summary>Whether a tap may be written at all. An odd tap is kept and flagged by the fold; only one that is not this judge's to make is refused.</summary>
 public static class TapRules
 {
+    /// <summary>No load, or one that nobody lifts.</summary>
+    internal static Verdict.Refused Unliftable { get; } = new("unreadable", $"Give the load: above 0, at most {Attempts.HeaviestLoad}, with at most two decimals.");
+
     /// <summary>Null when the tap is to be kept.</summary>
     /// <param name="heat">The heat it is for.</param>
     /// <param name="tap">The tap.</param>
@@ -15,6 +19,11 @@ public static class TapRules
         if (heat.Find(tap.Lane) is null)
         {
             return new Verdict.Refused("no-such-lane", $"This heat has no lane {tap.Lane}.");
+        }
+
+        if (tap is HeatFact.AttemptJudged { Load: var load } && !Attempts.CanBe(load))
+        {
+            return Unliftable;
         }
 
         // A phone that moved to another lane may still hold taps of the lane it had: the seat it held decides, not the lane it has now.

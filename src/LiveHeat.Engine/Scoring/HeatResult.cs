@@ -24,6 +24,9 @@ public enum Outcome
 
     /// <summary>Did not start.</summary>
     DidNotStart,
+
+    /// <summary>All done in time, and what was lifted or read is the result.</summary>
+    Through,
 }
 
 /// <summary>One team's line of a result.</summary>
@@ -35,7 +38,7 @@ public enum Outcome
 /// </param>
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished, unless the cap makes a time too.</param>
-/// <param name="Worth">Worth done, less reps of penalties.</param>
+/// <param name="Worth">Worth done, less reps of penalties, in the plan's <see cref="Workouts.RelayPlan.Score"/>.</param>
 public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, bool Tied, long? OfficialMs, int Worth)
 {
     /// <summary>Rounded time at the end of the tiebreak set; null without one.</summary>
@@ -74,6 +77,11 @@ public static class HeatResult
         if (lane.Finished)
         {
             return lane.Finish is null ? Outcome.FinishedTimeUnknown : Outcome.Finished;
+        }
+
+        if (lane.Through)
+        {
+            return Outcome.Through;
         }
 
         if (lane.Stopped is not null)

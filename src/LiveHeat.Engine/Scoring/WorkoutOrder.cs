@@ -74,7 +74,7 @@ public static class WorkoutOrder
             return byTiebreak;
         }
 
-        if (left.Line.Lane.Plan.Windows.Count > 0)
+        if (left.Line.Lane.Plan.Measured || left.Line.Lane.Plan.Windows.Count > 0)
         {
             return 0;
         }

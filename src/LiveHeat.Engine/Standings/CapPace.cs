@@ -15,10 +15,10 @@ public static class CapPace
     public static long DueMs(Workouts.RelayPlan plan, int step, long capMs) =>
         plan.ExpectedMs == 0 ? 0 : (long)((double)plan.ExpectedMsThrough(step) * capMs / plan.ExpectedMs);
 
-    /// <summary>Ahead (+) of or behind (-) cap pace at the last confirmed point, milliseconds; null until there is enough to know, and where the work has no end.</summary>
+    /// <summary>Ahead (+) of or behind (-) cap pace at the last confirmed point, milliseconds; null until there is enough to know, and where no time is the result.</summary>
     public static long? AheadMs(LaneState lane)
     {
-        if (lane.Finished || lane.Plan.Endless || lane.LastSplit() is not var (step, split) || lane.Plan.ExpectedMsThrough(step) < lane.Plan.ExpectedMs * Enough)
+        if (lane.Finished || !lane.Plan.Timed || lane.LastSplit() is not var (step, split) || lane.Plan.ExpectedMsThrough(step) < lane.Plan.ExpectedMs * Enough)
         {
             return null;
         }

@@ -5,9 +5,14 @@ namespace LiveHeat.Engine.Standings;
 /// <summary>How far behind, in time: at a trailing team's last confirmed point, how long ago did the other pass it.</summary>
 public static class Gap
 {
-    /// <summary>Milliseconds behind, not negative; 0 for the leader itself; null when either split is unknown.</summary>
+    /// <summary>Milliseconds behind, not negative; 0 for the leader itself; null when either split is unknown, and where no time makes the score.</summary>
     public static long? BehindMs(HeatState heat, LaneState trailing, LaneState other)
     {
+        if (trailing.Plan.Measured)
+        {
+            return null;
+        }
+
         if (trailing.Lane == other.Lane)
         {
             return 0;

@@ -13,7 +13,7 @@ namespace LiveHeat.Engine.Standings;
 public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth);
 
 /// <summary>
-/// Running places: finished teams by official time, then others by worth done, then by the tiebreak where there is one, then by who got there first; teams that stopped for good come last.
+/// Running places: finished teams by official time, then others by worth done, then by the tiebreak where there is one, then by who got there first, unless the score is what was lifted or read; teams that stopped for good come last.
 /// Where the cap makes a time too, those who work stand where they would if their cap came now. Confirmed facts alone decide.
 /// </summary>
 public static class LiveOrder
@@ -54,7 +54,7 @@ public static class LiveOrder
         lane.Tiebreak is { } split && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, split.LaneMs) : null;
 
     /// <summary>What is compared: worth done less the reps of penalties.</summary>
-    public static int Worth(LaneState lane) => Math.Max(0, lane.Worth - lane.PenaltyReps);
+    public static int Worth(LaneState lane) => Math.Max(0, lane.Worth - lane.PenaltyWorth);
 
     /// <summary>Negative when the left lane stands ahead; 0 for a tie.</summary>
     public static int Compare(HeatState heat, LaneState left, LaneState right)
@@ -75,9 +75,9 @@ public static class LiveOrder
             return (OfficialMs(heat, left) ?? long.MaxValue).CompareTo(OfficialMs(heat, right) ?? long.MaxValue);
         }
 
-        if ((left.Stopped is null) != (right.Stopped is null))
+        if (left.GaveUp != right.GaveUp)
         {
-            return left.Stopped is null ? -1 : 1;
+            return left.GaveUp ? 1 : -1;
         }
 
         return ByWork(heat, left, right);
@@ -97,9 +97,9 @@ public static class LiveOrder
             return byTiebreak;
         }
 
-        if (left.Plan.Windows.Count > 0)
+        if (left.Plan.Measured || left.Plan.Windows.Count > 0)
         {
-            // Everybody has the same time: who did as much in it has done as much.
+            // By the clock everybody has the same time: who did as much in it has done as much.
             return 0;
         }
 

@@ -14,6 +14,9 @@ public enum Unit
 
     /// <summary>Kilograms, for a value that is entered.</summary>
     Kg,
+
+    /// <summary>Pounds, for a value that is entered.</summary>
+    Lb,
 }
 
 /// <summary>An exercise with its unit, its standard and the named reasons for a no-rep.</summary>

@@ -14,6 +14,12 @@ internal static class PartsCheck
         }
 
         var (who, before) = (prescription.DivisionName, (Group: -1, Round: 0, Set: 0));
+        if (workout.Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading || prescription.Clock is not null)
+        {
+            yield return new($"{at}.parts", $"{who}: only work that goes on from set to set has parts that are scored apart. Make a workout of each, or take the parts out.");
+            yield break;
+        }
+
         if (parts.Count is 1 or > MostParts)
         {
             yield return new($"{at}.parts", $"{who}: {parts.Count} parts are scored apart. Give 2 to {MostParts}, or none.");

@@ -43,14 +43,13 @@ public static class PlanCompiler
 
         var prescription = workout.Prescriptions.First(p => p.Division == lineUp.Division);
         var movements = workout.Movements.ToDictionary(movement => movement.Id);
-        if (prescription.Clock is { } clock)
+        prescription = workout.Scoring switch
         {
-            prescription = Workouts.Windows.LaidOut(workout.Order, prescription, clock, movements);
-        }
-        else if (workout.Scoring is ScoringRule.MostWork)
-        {
-            prescription = prescription with { Rounds = EndlessRounds.Of(workout.Order, prescription, movements) };
-        }
+            _ when prescription.Clock is { } clock => Workouts.Windows.LaidOut(workout.Order, prescription, clock, movements),
+            ScoringRule.MostWork => prescription with { Rounds = EndlessRounds.Of(workout.Order, prescription, movements) },
+            ScoringRule.HeaviestLoad rule => Attempts.LaidOut(workout.Order, prescription, rule.Attempts, lineUp.Athletes.Count),
+            _ => prescription,
+        };
 
         var steps = new List<Step>();
         Work? last = null;
@@ -63,7 +62,13 @@ public static class PlanCompiler
             }
 
             var leg = LegAfter(steps);
-            steps.Add(SetStep(steps.Count + 1, leg, work, movements[work.Set.Movement]));
+            var (number, movement) = (steps.Count + 1, movements[work.Set.Movement]);
+            steps.Add(workout.Scoring switch
+            {
+                ScoringRule.HeaviestLoad => AttemptStep(number, leg, work, movement, 1 + steps.Count(step => step.Kind == StepKind.Attempt && step.Athlete == work.Athlete)),
+                ScoringRule.MostReading => ReadStep(SetStep(number, leg, work, movement), work.Set),
+                _ => SetStep(number, leg, work, movement),
+            });
             last = work;
         }
 
@@ -114,6 +119,15 @@ public static class PlanCompiler
             };
     }
 
+    /// <summary>Where readings make the score, what is read is worth itself, and all else only what it says.</summary>
+    private static Step ReadStep(Step step, PrescribedSet set) =>
+        set.Reading ? step with { Worth = 0, Label = step.Movement } : step with { Worth = set.Worth ?? 0 };
+
+    private static Step AttemptStep(int number, int leg, Work work, Movement movement, int attempt) => new(
+        number, StepKind.Attempt, work.Round, leg, work.Athlete, 0, movement.Name, 0, movement.Unit, 0, 1,
+        Math.Max(1, Ms(movement.SecondsPerUnit)), Ms(movement.FastestSecondsPerUnit),
+        string.Create(CultureInfo.InvariantCulture, $"{movement.Name}, attempt {attempt}"), movement.Faults) { MovementId = movement.Id };
+
     /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
     private static int Ms(double seconds) => (int)Math.Min(int.MaxValue, Math.Round(seconds * 1000));
 
@@ -129,7 +143,7 @@ public static class PlanCompiler
     {
         Unit.Cal => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} cal {name}"),
         Unit.M => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} m {name}"),
-        Unit.Kg => name,
+        Unit.Kg or Unit.Lb => name,
         _ => string.Create(CultureInfo.InvariantCulture, $"{set.Quantity} {name}"),
     };
 }

@@ -14,6 +14,9 @@ public enum StepKind
 
     /// <summary>A line or mat; does not score.</summary>
     Finish,
+
+    /// <summary>One attempt at a load: a good lift or no lift, either ends it.</summary>
+    Attempt,
 }
 
 /// <summary>What a pad plays, one after another.</summary>
@@ -24,7 +27,7 @@ public enum StepKind
 /// <param name="Athlete">Who works: a number in the plan's athletes, from 1; 0 when the team works as one.</param>
 /// <param name="To">With a tag: who works next; otherwise 0.</param>
 /// <param name="Movement">The movement's name; empty for a tag or finish.</param>
-/// <param name="Quantity">In <paramref name="Unit"/>; 0 for a tag or finish.</param>
+/// <param name="Quantity">In <paramref name="Unit"/>; 0 for a tag, a finish or an attempt.</param>
 /// <param name="Unit">What the quantity counts.</param>
 /// <param name="Worth">What it adds to the score when done.</param>
 /// <param name="Increment">Only whole increments count before it is done.</param>
@@ -89,8 +92,17 @@ public sealed record RelayPlan(
     /// <summary>The rounds that begin and end by the clock, all steps in one of them; empty where one follows the other.</summary>
     public Items<Window> Windows { get; init; }
 
+    /// <summary>The time until the work's end is the result: a team can finish.</summary>
+    public bool Timed => Scoring is ScoringRule.ForTime;
+
     /// <summary>The work has no end: nobody is through, whatever was laid out.</summary>
     public bool Endless => Scoring is ScoringRule.MostWork;
+
+    /// <summary>The result is what was lifted or read, however fast: teams of the same score share their place.</summary>
+    public bool Measured => Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading;
+
+    /// <summary>What its worth counts.</summary>
+    public ScoreUnit Score => Measured && Steps.FirstOrDefault(step => step.Kind is StepKind.Attempt or StepKind.Value) is { } step ? ScoreUnit.Of(step.Unit) : ScoreUnit.Reps;
 
     /// <summary>The lane's steps: those of its only track.</summary>
     public Items<Step> Steps => Tracks[0].Steps;

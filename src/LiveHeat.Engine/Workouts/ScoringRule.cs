@@ -10,6 +10,16 @@ public enum Unfinished
     CapPlusSeconds,
 }
 
+/// <summary>What a team's score is, where the heaviest load counts.</summary>
+public enum LoadSum
+{
+    /// <summary>The best good load of each athlete, added up.</summary>
+    SumOfBest,
+
+    /// <summary>The best good load of any athlete.</summary>
+    BestSingle,
+}
+
 /// <summary>What makes a team's result in a workout. A closed family.</summary>
 public abstract record ScoringRule
 {
@@ -26,4 +36,12 @@ public abstract record ScoringRule
 
     /// <summary>As many rounds and reps as possible: the rounds go on until the cap, nobody is through, and the worth done is the result.</summary>
     public sealed record MostWork : ScoringRule;
+
+    /// <summary>The heaviest load: each athlete has so many attempts at it, and the good ones count. Equal loads share the place: common practice, no source.</summary>
+    /// <param name="Attempts">Of each athlete, 1 to 10.</param>
+    /// <param name="LoadSum">What is made of the athletes' loads.</param>
+    public sealed record HeaviestLoad(int Attempts, LoadSum LoadSum) : ScoringRule;
+
+    /// <summary>The most on the machines: the readings that are entered, added up. Their fractions are cut; a set without a reading is worth nothing, unless it says what.</summary>
+    public sealed record MostReading : ScoringRule;
 }

@@ -12,6 +12,12 @@ internal static class TiebreakCheck
         }
 
         var who = prescription.DivisionName;
+        if (workout.Scoring is ScoringRule.HeaviestLoad rule && prescription.Round.Count == 1)
+        {
+            // How many athletes a team has is not known here; where it has fewer, no tiebreak holds.
+            prescription = Attempts.LaidOut(workout.Order, prescription, Math.Clamp(rule.Attempts, 1, Attempts.Most), LineUp.MostAthletes);
+        }
+
         var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
         var rounds = workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? LaidOut(workout, prescription) : prescription.Rounds;
         if (tiebreak.Round < 0 || tiebreak.Round > rounds)

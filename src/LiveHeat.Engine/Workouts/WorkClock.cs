@@ -43,9 +43,9 @@ internal static class Windows
     public static IEnumerable<FieldError> Errors(Workout workout, Prescription prescription, WorkClock clock, string at)
     {
         var who = prescription.DivisionName;
-        if (workout.Scoring is null or ScoringRule.ForTime)
+        if (workout.Scoring is not (ScoringRule.MostWork or ScoringRule.MostReading))
         {
-            yield return new($"{at}.clock", $"{who}: the rounds begin by the clock, so nobody is first through. Score the work done, or let the rounds follow each other.");
+            yield return new($"{at}.clock", $"{who}: the rounds begin by the clock, so nobody is first through, and attempts have no rounds. Score the work done or the readings, or let the rounds follow each other.");
         }
 
         if (clock.WorkMs is < 1000 or > LongestMs || clock.RestMs is < 0 or > LongestMs)

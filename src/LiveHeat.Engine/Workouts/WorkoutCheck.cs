@@ -12,7 +12,7 @@ public static class WorkoutCheck
 
     /// <summary>All that is wrong; empty when the workout can be.</summary>
     public static IEnumerable<FieldError> Errors(Workout workout) =>
-        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Movements(workout.Movements))
+        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Scored(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
                 : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(PartsCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
@@ -56,11 +56,20 @@ public static class WorkoutCheck
 
     private static IEnumerable<FieldError> End(Workout workout)
     {
-        if (workout.Scoring is ScoringRule.MostWork && workout.Finish != FinishKind.None)
+        if (workout.Scoring is not (null or ScoringRule.ForTime) && workout.Finish != FinishKind.None)
         {
-            yield return new("finish", "It is as many rounds as possible, so nobody comes to a finish. Choose no line and no mat.");
+            yield return new("finish", workout.Scoring is ScoringRule.MostWork
+                ? "It is as many rounds as possible, so nobody comes to a finish. Choose no line and no mat."
+                : "What is lifted or read is the score, so nobody comes to a finish. Choose no line and no mat.");
         }
     }
+
+    private static IEnumerable<FieldError> Scored(Workout workout) => workout.Scoring switch
+    {
+        ScoringRule.HeaviestLoad rule => Attempts.Errors(workout, rule),
+        ScoringRule.MostReading => Readings.Errors(workout),
+        _ => [],
+    };
 
     private static IEnumerable<FieldError> Movements(Items<Movement> movements)
     {
@@ -112,9 +121,10 @@ public static class WorkoutCheck
             yield break;
         }
 
-        if (workout.Scoring is ScoringRule.MostWork)
+        if (workout.Scoring is ScoringRule.MostWork or ScoringRule.HeaviestLoad)
         {
-            foreach (var error in EndlessRounds.Errors(workout, prescription, at).Concat(AllSets(workout, prescription, at)))
+            var errors = workout.Scoring is ScoringRule.MostWork ? EndlessRounds.Errors(workout, prescription, at) : Attempts.Errors(workout, prescription, at);
+            foreach (var error in errors.Concat(AllSets(workout, prescription, at)))
             {
                 yield return error;
             }
@@ -144,7 +154,7 @@ public static class WorkoutCheck
             yield return new($"{at}.rounds", $"{who}: {sets} sets are more than a lane can be judged on ({MostSteps}).");
         }
 
-        foreach (var error in AllSets(workout, prescription, at))
+        foreach (var error in AllSets(workout, prescription, at).Concat(workout.Scoring is ScoringRule.MostReading ? Readings.Errors(workout, prescription, at) : []))
         {
             yield return error;
         }

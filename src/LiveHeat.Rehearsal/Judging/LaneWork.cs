@@ -8,6 +8,7 @@ namespace LiveHeat.Rehearsal.Judging;
 /// <summary>One start of a lane: the team works, its judge taps.</summary>
 internal sealed class LaneWork(SimulatedPhone phone, LaneWatch watch, SimulatedTeam team, LaneStory story, TimeProvider time, Random random)
 {
+    private readonly TeamMeasures measures = new(random);
     private FactId? last;
     private bool lastWasWrong;
     private bool lostNetwork;
@@ -79,9 +80,16 @@ internal sealed class LaneWork(SimulatedPhone phone, LaneWatch watch, SimulatedT
     private FactId Done(SheetStep step) => step.Kind switch
     {
         StepKind.Tag => phone.TagMade(step.Step),
-        StepKind.Value => phone.ValueEntered(step.Step, step.Quantity),
+        StepKind.Value => phone.ValueEntered(step.Step, measures.Reading(phone.Line!, step)),
+        StepKind.Attempt => Attempt(step),
         _ => phone.StepDone(step.Step),
     };
+
+    private FactId Attempt(SheetStep step)
+    {
+        var (load, good) = measures.Lift(phone.Line!, step);
+        return phone.AttemptJudged(step.Step, load, good, good || step.Faults.Count == 0 ? null : step.Faults[random.Next(step.Faults.Count)]);
+    }
 
     /// <summary>The cap: a tap too early is taken back first, then the reps of the open set are entered.</summary>
     private async Task AtCap(SheetStep step, int units, CancellationToken stopping)

@@ -16,7 +16,7 @@ public static class SetPlaying
     /// <param name="random">The chance of it.</param>
     public static SetPlay Make(SheetStep step, double paceMs, int checkpointEvery, MistakeRates rates, Random random)
     {
-        if (step.Kind is StepKind.Tag or StepKind.Finish)
+        if (step.Kind is StepKind.Tag or StepKind.Finish or StepKind.Attempt)
         {
             return Touch(step, paceMs, rates, random);
         }

@@ -13,6 +13,11 @@ public sealed partial class SimulatedPhone
 
     public FactId ValueEntered(int step, decimal value) => Record(at => new HeatFact.ValueEntered { Id = at.Id, Instant = at.Instant, Lane = Lane, Step = step, Value = value });
 
+    public FactId AttemptJudged(int step, decimal load, bool good, string? fault = null) => Record(at => new HeatFact.AttemptJudged
+    {
+        Id = at.Id, Instant = at.Instant, Lane = Lane, Step = step, Load = load, Good = good, Fault = fault,
+    });
+
     /// <param name="step">The set.</param>
     /// <param name="count">Absolute within the set.</param>
     public FactId CountReached(int step, int count) => Record(at => new HeatFact.CountReached { Id = at.Id, Instant = at.Instant, Lane = Lane, Step = step, Count = count });

@@ -38,7 +38,7 @@ public static class ReviewPoints
             yield return ReviewWords.Unsent(unsent);
         }
 
-        if (lane.State.ReadBack is null && lane.State.Status is LaneStatus.Finished or LaneStatus.Capped)
+        if (lane.State.ReadBack is null && lane.State.Status is LaneStatus.Finished or LaneStatus.Through or LaneStatus.Capped)
         {
             yield return ReviewWords.NotReadBack;
         }

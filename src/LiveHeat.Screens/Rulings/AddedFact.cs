@@ -19,6 +19,12 @@ public enum AddedKind
     /// <summary>A reading.</summary>
     Value,
 
+    /// <summary>An attempt at a load that was good.</summary>
+    GoodLift,
+
+    /// <summary>An attempt at a load that was not.</summary>
+    NoLift,
+
     /// <summary>A rep that does not count.</summary>
     NoRep,
 
@@ -49,7 +55,8 @@ public sealed record AddedFact(AddedKind Kind, Source Source, int Step, string N
     {
         var fitting = lane.Sheet.Steps.Where(step => kind switch
         {
-            AddedKind.Done => step.Kind != StepKind.Value,
+            AddedKind.Done => step.Kind is not (StepKind.Value or StepKind.Attempt),
+            AddedKind.GoodLift or AddedKind.NoLift => step.Kind == StepKind.Attempt,
             AddedKind.Value => step.Kind == StepKind.Value,
             AddedKind.TagFault => step.Kind == StepKind.Tag,
             AddedKind.Count or AddedKind.NoRep or AddedKind.AtCap => step.Kind == StepKind.Set,
@@ -59,10 +66,10 @@ public sealed record AddedFact(AddedKind Kind, Source Source, int Step, string N
     }
 
     /// <summary>Whether a number belongs to it.</summary>
-    public static bool NeedsNumber(AddedKind kind) => kind is AddedKind.Count or AddedKind.AtCap or AddedKind.Value;
+    public static bool NeedsNumber(AddedKind kind) => kind is AddedKind.Count or AddedKind.AtCap or AddedKind.Value or AddedKind.GoodLift or AddedKind.NoLift;
 
     /// <summary>Whether it may be done at an unknown time.</summary>
-    public static bool MayBeTimeless(AddedKind kind) => kind is AddedKind.Done or AddedKind.Value;
+    public static bool MayBeTimeless(AddedKind kind) => kind is AddedKind.Done or AddedKind.Value or AddedKind.GoodLift or AddedKind.NoLift;
 
     /// <summary>The fact, or what is wrong with the form.</summary>
     public (HeatFact.Floor? Tap, string? Wrong) Make(LaneView lane, HeatClock clock, Instant now, FactId id)
@@ -90,6 +97,10 @@ public sealed record AddedFact(AddedKind Kind, Source Source, int Step, string N
             AddedKind.Done => new HeatFact.StepDone { Id = id, Instant = instant, Lane = number, Step = Step, TimeKnown = !Timeless },
             AddedKind.Count => new HeatFact.CountReached { Id = id, Instant = instant, Lane = number, Step = Step, Count = (int)Amount },
             AddedKind.Value => new HeatFact.ValueEntered { Id = id, Instant = instant, Lane = number, Step = Step, Value = Amount, TimeKnown = !Timeless },
+            AddedKind.GoodLift or AddedKind.NoLift => new HeatFact.AttemptJudged
+            {
+                Id = id, Instant = instant, Lane = number, Step = Step, Load = Amount, Good = Kind == AddedKind.GoodLift, TimeKnown = !Timeless,
+            },
             AddedKind.NoRep => new HeatFact.NoRep { Id = id, Instant = instant, Lane = number, Step = Step },
             AddedKind.TagFault => new HeatFact.TagFault { Id = id, Instant = instant, Lane = number, Step = Step },
             AddedKind.AtCap => new HeatFact.RepsAtCap { Id = id, Instant = instant, Lane = number, Step = Step, Count = (int)Amount },

@@ -17,8 +17,8 @@ public sealed class PrescriptionDraft
 
     public string Rounds { get; set; } = "4";
 
-    /// <summary>The set whose end breaks ties: kept as it is.</summary>
-    public TiebreakSet? Tiebreak { get; private init; }
+    /// <summary>The set whose end breaks ties.</summary>
+    public TiebreakDraft Tiebreak { get; set; } = TiebreakDraft.None;
 
     public ClockDraft Clock { get; private init; } = new();
 
@@ -31,14 +31,17 @@ public sealed class PrescriptionDraft
     public List<SetDraft> After { get; } = [];
 
     /// <summary>One that is there.</summary>
-    public static PrescriptionDraft Of(Prescription prescription)
+    /// <param name="prescription">It.</param>
+    /// <param name="scoring">How the workout is scored: where no rounds are counted, their number is not shown.</param>
+    public static PrescriptionDraft Of(Prescription prescription, ScoringDraft scoring)
     {
         var draft = new PrescriptionDraft
         {
-            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Rounds = WorkoutDraft.Text(prescription.Rounds), Tiebreak = prescription.Tiebreak,
+            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Tiebreak = TiebreakDraft.Of(prescription.Tiebreak),
             Clock = ClockDraft.Of(prescription.Clock),
         };
         draft.Parts.AddRange((prescription.Parts ?? []).Select(part => new PartDraft { Name = part.Name, Last = part.Last }));
+        draft.Rounds = prescription.Rounds == 0 && !scoring.HasRounds ? draft.Rounds : WorkoutDraft.Text(prescription.Rounds);
         draft.Before.AddRange(prescription.Before.Select(SetDraft.Of));
         draft.Round.AddRange(prescription.Round.Select(SetDraft.Of));
         draft.After.AddRange(prescription.After.Select(SetDraft.Of));
@@ -58,13 +61,14 @@ public sealed class PrescriptionDraft
 
     internal Prescription Make(WorkoutDraft workout, string at)
     {
-        var (rounds, clock) = (workout.Number(Rounds, $"{at}.rounds"), Clock.Make(workout, at));
+        var (scoring, clock) = (workout.Scoring, workout.Scoring.MayFollowClock ? Clock.Make(workout, at) : null);
+        var rounds = scoring.HasRounds || clock is not null ? workout.Number(Rounds, $"{at}.rounds") : 0;
         return new Prescription(
             Division, DivisionName, clock is null ? workout.Time(Cap, $"{at}.capMs") : (int)Math.Min(int.MaxValue, clock.LengthMs(rounds)), rounds,
-            Sets(workout, Before, $"{at}.before"), Sets(workout, Round, $"{at}.round"), Sets(workout, After, $"{at}.after"))
+            scoring.HasBefore && clock is null ? Sets(workout, Before, $"{at}.before") : [], Sets(workout, Round, $"{at}.round"), scoring.HasAfter && clock is null ? Sets(workout, After, $"{at}.after") : [])
         {
-            Tiebreak = Tiebreak, Clock = clock,
-            Parts = Parts.Count == 0 ? null : Parts.Select((part, i) => new WorkoutPart(part.Name.Trim(), i == Parts.Count - 1 ? null : part.Last)).ToItems(),
+            Tiebreak = Tiebreak.Make(workout, at), Clock = clock,
+            Parts = Parts.Count == 0 || scoring.Kind == ScoringKind.HeaviestLoad ? null : Parts.Select((part, i) => new WorkoutPart(part.Name.Trim(), i == Parts.Count - 1 ? null : part.Last)).ToItems(),
         };
     }
 

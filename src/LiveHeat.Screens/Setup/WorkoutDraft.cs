@@ -48,8 +48,8 @@ public sealed class WorkoutDraft
 
     public FinishKind Finish { get; set; }
 
-    /// <summary>What makes a result: kept as it is.</summary>
-    public ScoringRule? Scoring { get; private init; }
+    /// <summary>What makes a result.</summary>
+    public ScoringDraft Scoring { get; private init; } = new();
 
     public List<MovementDraft> Movements { get; } = [];
 
@@ -69,7 +69,7 @@ public sealed class WorkoutDraft
 
         var draft = new WorkoutDraft
         {
-            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = workout.Scoring, CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
+            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = ScoringDraft.Of(workout.Scoring), CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
             Order = workout.Order switch
             {
                 RelayOrder.InTurn => OrderKind.InTurn, RelayOrder.Blocks => OrderKind.Blocks, RelayOrder.EachMovement => OrderKind.EachMovement,
@@ -79,7 +79,7 @@ public sealed class WorkoutDraft
             Listed = workout.Order is RelayOrder.Listed listed ? string.Join(", ", listed.Athletes) : "",
         };
         draft.Movements.AddRange(workout.Movements.Select(MovementDraft.Of));
-        draft.Prescriptions.AddRange(workout.Prescriptions.Select(PrescriptionDraft.Of));
+        draft.Prescriptions.AddRange(workout.Prescriptions.Select(prescription => PrescriptionDraft.Of(prescription, draft.Scoring)));
         return draft;
     }
 
@@ -118,9 +118,9 @@ public sealed class WorkoutDraft
         unread.Clear();
         var workout = new Workout(
             Id.Length > 0 ? Id : SetupId.For(Name, all.Workouts.Select(one => one.Id), "workout"), Name.Trim(), MakeOrder(), Counting,
-            Counting == Counting.Reps ? Number(CheckpointEvery, "checkpointEvery") : 1, Finish,
+            Checkpoint(), Scoring.HasFinish ? Finish : FinishKind.None,
             Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
-            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring };
+            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring.Make(this) };
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field))]));
     }
@@ -166,6 +166,9 @@ public sealed class WorkoutDraft
         unread.Add(new(field, WorkoutWords.NeedsTime));
         return 1;
     }
+
+    /// <summary>Where it is not shown, what cannot be read is nothing that is wrong.</summary>
+    private int Checkpoint() => Counting != Counting.Reps || (!Scoring.HasCounting && !int.TryParse(CheckpointEvery, out _)) ? 1 : Number(CheckpointEvery, "checkpointEvery");
 
     private RelayOrder MakeOrder() => Order switch
     {

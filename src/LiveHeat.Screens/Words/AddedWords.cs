@@ -12,6 +12,8 @@ public static class AddedWords
         AddedKind.Done => "step done, or tag made",
         AddedKind.Count => "part of a set done",
         AddedKind.Value => "reading entered",
+        AddedKind.GoodLift => "attempt: good lift",
+        AddedKind.NoLift => "attempt: no lift",
         AddedKind.NoRep => "no-rep",
         AddedKind.TagFault => "tag missed",
         AddedKind.AtCap => "work of the open set at the time cap",
@@ -19,5 +21,5 @@ public static class AddedWords
         _ => "stopped for health",
     };
 
-    public static string Number(AddedKind kind) => kind == AddedKind.Value ? "Reading" : "Count in the set";
+    public static string Number(AddedKind kind) => kind switch { AddedKind.Value => "Reading", AddedKind.GoodLift or AddedKind.NoLift => "Load", _ => "Count in the set" };
 }

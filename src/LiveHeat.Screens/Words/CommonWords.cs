@@ -56,7 +56,7 @@ public static class CommonWords
         _ => "certified",
     };
 
-    public static string Unit(Unit unit) => unit switch { Engine.Workouts.Unit.Reps => "reps", Engine.Workouts.Unit.Cal => "cal", Engine.Workouts.Unit.M => "m", _ => "kg" };
+    public static string Unit(Unit unit) => unit switch { Engine.Workouts.Unit.Reps => "reps", Engine.Workouts.Unit.Cal => "cal", Engine.Workouts.Unit.M => "m", Engine.Workouts.Unit.Lb => "lb", _ => "kg" };
 
     public static string Link(LinkState link) => link switch { LinkState.Online => "live", LinkState.Connecting => "connecting", _ => "no link" };
 

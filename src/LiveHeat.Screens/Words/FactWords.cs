@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Heats;
 
@@ -44,6 +45,8 @@ public static class FactWords
     private static string Floor(HeatFact.Floor fact, LaneView? lane, FactBook book) => fact switch
     {
         HeatFact.ValueEntered value => $"{Step(lane, value.Step)}: {value.Value}",
+        HeatFact.AttemptJudged { Good: true } attempt => $"{Step(lane, attempt.Step)}: {Load(lane, attempt)}, good lift",
+        HeatFact.AttemptJudged attempt => $"{Step(lane, attempt.Step)}: {Load(lane, attempt)}, no lift{Fault(attempt.Fault)}",
         HeatFact.TagMade tag => $"{Step(lane, tag.Step)} made{TimeUnknown(tag)}",
         HeatFact.Done done => $"{Step(lane, done.Step)} done{TimeUnknown(done)}",
         HeatFact.CountReached count => $"{count.Count} of {Step(lane, count.Step)}",
@@ -74,6 +77,8 @@ public static class FactWords
         book.Find(id) is { Fact: var fact } && fact is not HeatFact.About ? Of(fact, lane, book) : "an earlier ruling";
 
     private static string Step(LaneView? lane, int step) => lane?.Find(step)?.Label ?? $"step {step}";
+
+    private static string Load(LaneView? lane, HeatFact.AttemptJudged attempt) => ScoreWords.Load(attempt.Load, lane?.Sheet.Score);
 
     private static string TimeUnknown(HeatFact.Done done) => done.TimeKnown ? "" : ", time unknown";
 

@@ -17,6 +17,7 @@ public static class ReviewWords
         Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
         Outcome.FinishedTimeUnknown => TimeUnknown,
         _ when lane.RoundsAndReps is { } done => $"{(lane.Outcome == Outcome.Stopped ? "stopped, " : "")}{RoundWords.Of(done)}",
+        _ when lane.Score is not null => $"{(lane.Outcome == Outcome.Stopped ? "stopped, " : "")}{ScoreWords.Of(lane.Worth, lane.Score)}",
         Outcome.Stopped => $"stopped, {lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",
         Outcome.Capped when lane.OfficialMs is { } ms => $"{TimeWords.Exact(ms)} ({lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)})",
         _ => $"{lane.Worth} of {CommonWords.Reps(lane.WorthOfAll)}",

@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Heats;
 
@@ -39,7 +40,7 @@ public static class WorkWords
     /// <summary>How the lane ended; empty while it works.</summary>
     public static string Ended(LaneView lane) => lane.State.Status switch
     {
-        LaneStatus.Finished => "all done",
+        LaneStatus.Finished or LaneStatus.Through => "all done",
         LaneStatus.Capped => "not through in time",
         LaneStatus.Stopped => "has stopped",
         LaneStatus.Withdrawn => "did not start",
@@ -55,12 +56,13 @@ public static class WorkWords
         LaneStatus.Working => "working",
         LaneStatus.Held => "held",
         LaneStatus.Finished => "finished",
+        LaneStatus.Through => "all done",
         LaneStatus.Capped => "time cap",
         LaneStatus.Stopped => "stopped",
         _ => "withdrawn",
     };
 
-    /// <summary>Behind the leader, in seconds and reps: "8 s behind, 14 reps"; "leads" for the first; empty when there is nothing to say.</summary>
+    /// <summary>Behind the leader, in seconds and in what is counted: "8 s behind, 14 reps"; "leads" for the first; empty when there is nothing to say.</summary>
     public static string Gap(LaneView lane)
     {
         var state = lane.State;
@@ -75,7 +77,7 @@ public static class WorkWords
         }
 
         var time = state.GapMs is { } ms ? $"{TimeWords.Gap(ms)} behind" : "";
-        var reps = state.Status != LaneStatus.Finished && state.GapWorth > 0 ? CommonWords.Reps(state.GapWorth) + (time.Length == 0 ? " behind" : "") : "";
+        var reps = state.Status != LaneStatus.Finished && state.GapWorth > 0 ? ScoreWords.Of(state.GapWorth, state.Score) + (time.Length == 0 ? " behind" : "") : "";
         return string.Join(", ", new[] { time, reps }.Where(part => part.Length > 0));
     }
 
@@ -91,6 +93,7 @@ public static class WorkWords
         { Status: LaneStatus.Withdrawn } => "",
         { Status: LaneStatus.Finished, FinishMs: null } => "time unknown",
         { Status: LaneStatus.Finished } state => TimeWords.Exact(state.OfficialMs ?? state.FinishMs!.Value),
+        { Score: { } unit } state => ScoreWords.Of(Math.Max(0, state.Worth - (state.PenaltyReps * unit.Scale)), unit),
         { } state when lane.Sheet.ExpectedSteps is not null => CommonWords.Reps(Math.Max(0, state.Worth - state.PenaltyReps)),
         { } state => $"{state.Worth - state.PenaltyReps} of {CommonWords.Reps(lane.WorthOfAll)}",
     };

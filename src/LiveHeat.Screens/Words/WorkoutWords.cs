@@ -37,6 +37,7 @@ public static class WorkoutWords
     public const string Rounds = "Rounds";
     public const string Before = "Before the rounds";
     public const string Round = "In each round";
+    public const string Lifted = "What is lifted";
     public const string After = "After the rounds";
     public const string AddSet = "Add";
     public const string Quantity = "How many";
@@ -71,6 +72,7 @@ public static class WorkoutWords
         Engine.Workouts.Unit.Reps => "reps",
         Engine.Workouts.Unit.Cal => "calories",
         Engine.Workouts.Unit.M => "metres",
+        Engine.Workouts.Unit.Lb => "pounds",
         _ => "kilograms",
     };
 

@@ -18,36 +18,37 @@ internal static class BriefingMaking
         return new HeatBriefing(
             heat.Competition, heat.Title, workout.Name, SheetMaking.Summary(workout), RelayWords.Of(workout),
             workout.Order is RelayOrder.Together ? null : Tag(movements),
-            [.. prescriptions.Select(prescription => Division(prescription, movements))],
-            [.. workout.Movements.Select(movement => Movement(movement, prescriptions)).OfType<BriefedMovement>()],
+            [.. prescriptions.Select(prescription => Division(workout, prescription, movements))],
+            [.. workout.Movements.Select(movement => Movement(workout, movement, prescriptions)).OfType<BriefedMovement>()],
             [.. heat.Lanes.OrderBy(lane => lane.Lane).Select(lane => new BriefedLane(lane.Lane.Value, lane.Name, names.GetValueOrDefault(lane.Division, lane.Division), lane.Athletes))]);
     }
 
     private static SheetMovement Tag(Dictionary<string, Movement> movements) =>
         movements.TryGetValue(Engine.Workouts.Movement.TagId, out var own) ? SheetMaking.Movement(own) : BriefingWords.UsualTag;
 
-    private static BriefedDivision Division(Prescription prescription, Dictionary<string, Movement> movements)
+    private static BriefedDivision Division(Workout workout, Prescription prescription, Dictionary<string, Movement> movements)
     {
+        var rounds = BriefingWords.Rounds(workout, prescription);
         BriefedPart[] parts =
         [
-            new(prescription.Rounds > 0 ? "Before the rounds" : "To be done", Sets(prescription.Before)),
-            new(prescription.Rounds == 1 ? "1 round of" : BriefingWords.Count(prescription.Rounds, "rounds of"), prescription.Rounds > 0 ? Sets(prescription.Round) : []),
-            new(prescription.Rounds > 0 ? "After the rounds" : "Then", Sets(prescription.After)),
+            new(rounds is not null ? "Before the rounds" : "To be done", Sets(prescription.Before)),
+            new(rounds ?? "", rounds is not null ? Sets(prescription.Round) : []),
+            new(rounds is not null ? "After the rounds" : "Then", Sets(prescription.After)),
         ];
         return new BriefedDivision(prescription.DivisionName, TimeText.Whole(prescription.CapMs), [.. parts.Where(part => part.Sets.Count > 0)]);
 
-        IReadOnlyList<BriefedSet> Sets(IEnumerable<PrescribedSet> sets) => [.. sets.Select(set => BriefingWords.Set(set, movements[set.Movement]))];
+        IReadOnlyList<BriefedSet> Sets(IEnumerable<PrescribedSet> sets) => [.. sets.Select(set => BriefingWords.Set(set, movements[set.Movement], workout.Scoring))];
     }
 
     /// <summary>Null when none of the divisions does it.</summary>
-    private static BriefedMovement? Movement(Movement movement, List<Prescription> prescriptions)
+    private static BriefedMovement? Movement(Workout workout, Movement movement, List<Prescription> prescriptions)
     {
-        var who = prescriptions.Where(prescription => Does(prescription, movement.Id)).ToList();
+        var who = prescriptions.Where(prescription => Does(workout, prescription, movement.Id)).ToList();
         return who.Count == 0 || movement.Id == Engine.Workouts.Movement.TagId
             ? null
             : new BriefedMovement(SheetMaking.Movement(movement), who.Count == prescriptions.Count ? null : $"{string.Join(", ", who.Select(prescription => prescription.DivisionName))} only");
     }
 
-    private static bool Does(Prescription prescription, string movement) =>
-        prescription.Before.Concat(prescription.Rounds > 0 ? prescription.Round : []).Concat(prescription.After).Any(set => set.Movement == movement);
+    private static bool Does(Workout workout, Prescription prescription, string movement) =>
+        prescription.Before.Concat(BriefingWords.Rounds(workout, prescription) is null ? [] : prescription.Round).Concat(prescription.After).Any(set => set.Movement == movement);
 }

@@ -36,13 +36,23 @@ internal static class BriefingWords
 
     public static string Count(string what, int number) => string.Create(CultureInfo.InvariantCulture, $"{what} {number}");
 
-    public static BriefedSet Set(PrescribedSet set, Movement movement)
+    /// <summary>What stands over the sets that are repeated; null where none are.</summary>
+    public static string? Rounds(Workout workout, Prescription prescription) => workout.Scoring switch
+    {
+        ScoringRule.MostWork => "Again and again until the time cap",
+        ScoringRule.HeaviestLoad { Attempts: 1 } => "1 attempt at",
+        ScoringRule.HeaviestLoad load => Count(load.Attempts, "attempts each at"),
+        _ => prescription.Rounds switch { 0 => null, 1 => "1 round of", var rounds => Count(rounds, "rounds of") },
+    };
+
+    public static BriefedSet Set(PrescribedSet set, Movement movement, ScoringRule? scoring)
     {
         var what = movement.Unit switch
         {
+            _ when set.Reading && scoring is ScoringRule.MostReading => movement.Name,
             Unit.Cal => Count(set.Quantity, $"cal {movement.Name}"),
             Unit.M => Count(set.Quantity, $"m {movement.Name}"),
-            Unit.Kg => movement.Name,
+            Unit.Kg or Unit.Lb => movement.Name,
             _ => Count(set.Quantity, movement.Name),
         };
         string?[] notes =
@@ -50,7 +60,7 @@ internal static class BriefingWords
             set.Load,
             set.Worth is { } worth && worth != set.Quantity ? Count("counts as", worth) : null,
             set.Increment > 1 ? Count("counted in steps of", set.Increment) : null,
-            set.Reading ? movement.Unit == Unit.Kg ? "the judge enters the load" : "the judge enters the reading" : null,
+            set.Reading || scoring is ScoringRule.HeaviestLoad ? movement.Unit is Unit.Kg or Unit.Lb ? "the judge enters the load" : "the judge enters the reading" : null,
         ];
         return new BriefedSet(what, string.Join(" · ", notes.Where(note => !string.IsNullOrWhiteSpace(note))));
     }

@@ -7,19 +7,39 @@ internal static class RelayWords
 {
     public static IReadOnlyList<string> Of(Workout workout)
     {
-        var before = workout.Prescriptions.Any(prescription => prescription.Before.Count > 0 && prescription.Rounds > 0);
+        var before = workout.Prescriptions.Any(prescription => prescription.Before.Count > 0 && BriefingWords.Rounds(workout, prescription) is not null);
         var after = workout.Prescriptions.Any(prescription => prescription.After.Count > 0 && prescription.Rounds > 0);
         var together = workout.Order is RelayOrder.Together;
         string?[] sentences =
         [
-            Order(workout.Order),
+            workout.Scoring is ScoringRule.HeaviestLoad load ? Attempts(workout.Order, load.Attempts) : Order(workout.Order),
             together ? null : "One athlete works at a time.",
             before && !together ? "What stands before the rounds is done by whoever begins." : null,
             after && !together ? "What stands after the rounds is done by whoever did the last round." : null,
-            Finish(workout.Finish),
+            Scored(workout),
         ];
         return [.. sentences.OfType<string>()];
     }
+
+    private static string Attempts(RelayOrder order, int attempts)
+    {
+        var each = attempts == 1 ? "1 attempt" : BriefingWords.Count(attempts, "attempts");
+        return order switch
+        {
+            RelayOrder.EachMovement => $"Each athlete has {each}: the first of all athletes, with a tag after each, then the next of all.",
+            RelayOrder.Together => $"The team has {each} as one. Nobody tags.",
+            _ => $"Each athlete has {each} one after the other and tags the next in the line-up.",
+        };
+    }
+
+    private static string Scored(Workout workout) => workout.Scoring switch
+    {
+        ScoringRule.HeaviestLoad { LoadSum: LoadSum.SumOfBest } => "The best good lift of each athlete counts, added up for the team.",
+        ScoringRule.HeaviestLoad => "The team's best good lift counts.",
+        ScoringRule.MostReading => "What the judge reads off the machines counts, added up for the team.",
+        ScoringRule.MostWork => "The rounds go on until the time cap.",
+        _ => Finish(workout.Finish),
+    };
 
     private static string Order(RelayOrder order) => order switch
     {

@@ -4,6 +4,7 @@ using LiveHeat.Contracts.Standings;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Setup;
@@ -37,22 +38,23 @@ internal static class ExportEndpoints
 
     private static IResult Result(ResultTable table) => Csv.File(
         $"result-{table.Heat}",
-        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash"],
+        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash", "score", "unit"],
         table.Lanes.Select(lane => new object?[]
         {
             table.Heat, table.Workout, table.Status, table.Revision, lane.DivisionName, lane.Place, lane.Tied, lane.Lane, lane.Name, string.Join("; ", lane.Athletes),
             Word(lane.Outcome), lane.OfficialMs is { } ms ? TimeText.Of(ms) : null, lane.OfficialMs, lane.Worth, lane.WorthOfAll, lane.NoReps, lane.TagFaults,
             lane.Penalties.Sum(penalty => penalty.AddMs), lane.Penalties.Sum(penalty => penalty.Reps),
             lane.ReadBack is { } read ? read.Agreed ? "agreed" : "disputed" : null, table.HeadHash,
+            Amount(lane.Worth, lane.Score), Word((lane.Score ?? ScoreUnit.Reps).Unit),
         }));
 
     private static IResult Splits(ResultTable table) => Csv.File(
         $"splits-{table.Heat}",
-        ["heat", "lane", "team", "step", "round", "kind", "label", "athlete", "time", "time_ms", "no_reps"],
+        ["heat", "lane", "team", "step", "round", "kind", "label", "athlete", "time", "time_ms", "no_reps", "reading", "load", "good"],
         table.Lanes.OrderBy(lane => lane.Lane).SelectMany(lane => lane.Splits.Select(split => new object?[]
         {
             table.Heat, lane.Lane, lane.Name, split.Step, split.Round, Word(split.Kind), split.Label, split.Athlete,
-            split.Ms is { } ms ? TimeText.Tenths(ms) : null, split.Ms, split.NoReps,
+            split.Ms is { } ms ? TimeText.Tenths(ms) : null, split.Ms, split.NoReps, split.Value, Attempt(lane, split)?.Load, Attempt(lane, split)?.Good,
         })));
 
     private static IResult Facts(HeatState heat) => Csv.File(
@@ -66,7 +68,7 @@ internal static class ExportEndpoints
 
     private static IResult Standings(StandingsTable table) => Csv.File(
         "standings",
-        ["division", "place", "tied", "team", "total", "workout", "heat", "workout_place", "points", "excluded", "counts", "provisional", "time", "time_ms", "worth"],
+        ["division", "place", "tied", "team", "total", "workout", "heat", "workout_place", "points", "excluded", "counts", "provisional", "time", "time_ms", "worth", "score", "unit"],
         from division in table.Divisions
         from line in division.Lines
         from score in line.Scores.Select((score, i) => (Score: score, Workout: division.Workouts[i].Name))
@@ -75,8 +77,12 @@ internal static class ExportEndpoints
         select new object?[]
         {
             division.Name, line.Place, line.Tied, line.Name, line.Total, score.Workout, given.Heat, given.Place, given.Points, given.Excluded, given.Counts, given.Provisional,
-            given.OfficialMs is { } ms ? TimeText.Of(ms) : null, given.OfficialMs, given.Worth,
+            given.OfficialMs is { } ms ? TimeText.Of(ms) : null, given.OfficialMs, given.Worth, Amount(given.Worth, given.Score), Word((given.Score ?? ScoreUnit.Reps).Unit),
         });
+
+    private static decimal Amount(int worth, ScoreUnit? score) => worth / (decimal)(score ?? ScoreUnit.Reps).Scale;
+
+    private static ResultAttempt? Attempt(ResultLane lane, ResultSplit split) => lane.Attempts?.FirstOrDefault(attempt => attempt.Step == split.Step);
 
     private static string Word<T>(T value)
         where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());

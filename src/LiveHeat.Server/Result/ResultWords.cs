@@ -22,13 +22,27 @@ internal static class ResultWords
         { Outcome: Outcome.FinishedTimeUnknown } => "finished, time to be settled",
         { OfficialMs: { } ms } => TimeText.Of(ms),
         { RoundsAndReps: { } done } => RoundWords.Of(done),
+        { Score: not null } => ScoreWords.Of(lane.Worth, lane.Score),
         _ => string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll} reps"),
     };
+
+    /// <summary>What a step came to beside its time: the load and whether it was a good lift, the reading, no-reps; empty where there is nothing to say.</summary>
+    public static string InStep(ResultLane lane, ResultSplit split)
+    {
+        if (lane.Attempts?.FirstOrDefault(attempt => attempt.Step == split.Step) is not { } attempt)
+        {
+            var noReps = split.NoReps == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{split.NoReps} no-rep{(split.NoReps == 1 ? "" : "s")}");
+            return string.Join(", ", new[] { split.Value?.ToString("#,0.##", CultureInfo.InvariantCulture), noReps }.Where(part => part?.Length > 0));
+        }
+
+        var load = ScoreWords.Load(attempt.Load, lane.Score);
+        return attempt.Good ? $"{load}, good lift" : attempt.Fault is { } fault ? $"{load}, no lift: {fault}" : $"{load}, no lift";
+    }
 
     public static string How(ResultLane lane) => lane.Outcome switch
     {
         Outcome.Capped when lane.OfficialMs is not null => string.Create(CultureInfo.InvariantCulture, $"time cap, {Missing(lane.WorthOfAll - lane.Worth)}"),
-        Outcome.Capped => lane.RoundsAndReps is null ? "time cap" : "",
+        Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? "time cap" : "",
         Outcome.Stopped => "stopped",
         Outcome.Working => "still working",
         _ => "",
@@ -37,11 +51,19 @@ internal static class ResultWords
     /// <summary>How teams rank that have no time of their own, for the foot of the page.</summary>
     public static string Order(ScoringRule rule) => rule switch
     {
+        ScoringRule.HeaviestLoad { LoadSum: LoadSum.SumOfBest } => "The heaviest load first: the best good lift of each athlete, added up. Equal loads share the place.",
+        ScoringRule.HeaviestLoad => "The heaviest load first: the best good lift of any athlete. Equal loads share the place.",
+        ScoringRule.MostReading => "The most on the machines first: the readings added up, their fractions cut. Equal scores share the place.",
         ScoringRule.MostWork => "As many rounds and reps as possible: the most work first, then who got there first.",
         ScoringRule.ForTime { Unfinished: Unfinished.CapPlusSeconds } =>
             "A team that its cap stopped has its cap and one second for each rep that is missing; a finish ranks ahead of the same time, then who got there first.",
         _ => "Unfinished teams rank after finishers, by reps, then by who got there first.",
     };
+
+    /// <summary>Which set parts teams of the same score; empty where none does.</summary>
+    public static string Ties(ResultTable table) => table.Lanes.Select(lane => lane.Tiebreak).OfType<string>().Distinct().ToList() is { Count: > 0 } sets
+        ? $"Before that the tiebreak decides: who was done first with {string.Join(", or ", sets)}."
+        : "";
 
     public static string Status(ResultTable table) => table.Status switch
     {
@@ -69,7 +91,7 @@ internal static class ResultWords
         var parts = lane.Penalties.Select(penalty => string.Join(" ", new[]
         {
             penalty.AddMs > 0 ? $"+{TimeText.Of(penalty.AddMs)}" : "",
-            penalty.Reps > 0 ? string.Create(CultureInfo.InvariantCulture, $"−{penalty.Reps} reps") : "",
+            penalty.Reps > 0 ? $"−{ScoreWords.Of(penalty.Reps * (lane.Score?.Scale ?? 1), lane.Score)}" : "",
             penalty.Reason.Length > 0 ? $"({penalty.Reason})" : "(reason to follow)",
         }.Where(part => part.Length > 0))).ToList();
         if (lane.AdjustMs != 0)
@@ -77,7 +99,7 @@ internal static class ResultWords
             parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
         }
 
-        if (lane.Tiebreak is { } set && lane.Outcome is Outcome.Capped or Outcome.Stopped or Outcome.Working)
+        if (lane.Tiebreak is { } set && lane.Outcome is Outcome.Capped or Outcome.Stopped or Outcome.Working or Outcome.Through)
         {
             parts.Add($"tiebreak {(lane.TiebreakMs is { } ms ? TimeText.Of(ms) : "–")} at {set}");
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Standings;
 using LiveHeat.Engine.Points;
@@ -18,7 +19,8 @@ internal static class StandingsWords
         { Taken: Taken.DidNotStart } => "did not start",
         { Taken: Taken.Disqualified } => "disqualified",
         { OfficialMs: { } ms } => TimeText.Of(ms),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{score.Worth} reps"),
+        { RoundsAndReps: { } done } => RoundWords.Of(done),
+        _ => ScoreWords.Of(score.Worth, score.Score),
     };
 
     public static string PlaceIn(StandingsScore score) => score.Place is { } place ? $"{place}." : "–";

@@ -14,6 +14,9 @@ public class PadLawTests
         var plan = HeatScript.Play("", StepCases.Heat).Find(StepCases.Lane)!.Plan;
 
         Assert.Equal(["Set 20", "Set 20", "Tag 0", "Set 20", "Value 1", "Finish 0"], plan.Steps.Select(step => $"{step.Kind} {step.Quantity}"));
+        Assert.Equal(
+            ["Attempt", "Attempt", "Attempt", "Tag", "Attempt", "Attempt", "Attempt"],
+            HeatScript.Play("", StepCases.AttemptsHeat).Find(StepCases.Lane)!.Plan.Steps.Select(step => $"{step.Kind}"));
         Assert.True(StepCases.All.Count > 40);
         Assert.Equal(StepCases.All.Count, StepCases.All.DistinctBy(steps => steps.Name).Count());
     }
@@ -23,7 +26,7 @@ public class PadLawTests
     public void The_open_step_follows_the_highest_step_with_a_standing_done_fact(string name)
     {
         var steps = StepCases.All.Single(steps => steps.Name == name);
-        var script = new HeatScript(StepCases.Heat, seated: false).Then("""
+        var script = new HeatScript(steps.Heat, seated: false).Then("""
             lane 2 seat s-1 taken as primary at -0:50
             lane 2 ready with s-1
             lane 3 seat s-3 taken as primary at -0:50

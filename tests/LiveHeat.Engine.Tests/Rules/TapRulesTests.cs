@@ -23,6 +23,23 @@ public class TapRulesTests
     [Fact]
     public void A_phone_that_moved_to_another_lane_still_brings_the_taps_of_the_lane_it_had() => Assert.Null(Refuse(1, Some.Judge(1), 2));
 
+    [Theory]
+    [InlineData(102.5, null)]
+    [InlineData(0.01, null)]
+    [InlineData(1000, null)]
+    [InlineData(0, "unreadable")]
+    [InlineData(-20, "unreadable")]
+    [InlineData(1000.01, "unreadable")]
+    [InlineData(100.005, "unreadable")]
+    public void A_load_that_nobody_lifts_is_refused(double load, string? code)
+    {
+        var tap = new HeatFact.AttemptJudged { Id = Some.Id("s-1", 1), Instant = HeatScript.At("0:40"), Lane = new(1), Step = 1, Load = (decimal)load, Good = true };
+        var added = HeatRules.Decide(HeatScript.Play("start", Some.Snapshot(1, Some.Lifting())), new HeatCommand.Add { Id = Some.Id("desk", 99), Source = Source.Paper, Tap = tap }, Some.Asking(Some.HeadJudge, HeatScript.At("1:00")));
+
+        Assert.Equal(code, TapRules.Refuse(Heat, tap, Some.Judge(1), new LaneNumber(1))?.Code);
+        Assert.Equal(code, (added as Verdict.Refused)?.Code);
+    }
+
     [Fact]
     public void A_lane_that_the_heat_does_not_have_is_said_so() => Assert.Equal("no-such-lane", Refuse(9, Some.Judge(9), 9));
 }

@@ -12,6 +12,7 @@ internal static class FactPins
         """{"fact":"step-done","timeKnown":true,"step":5,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":{"monoMs":81234.5,"wallMs":1795600841010,"offsetMs":190.25},"id":"Zm9vYmFyYmF6cXV4MTIzNA.1","instant":1795600841200}""",
         """{"fact":"tag-made","timeKnown":false,"step":6,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.2","instant":1795600841200}""",
         """{"fact":"value-entered","value":132.5,"timeKnown":true,"step":7,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.3","instant":1795600841200}""",
+        """{"fact":"attempt-judged","load":102.5,"good":false,"fault":"not locked out","timeKnown":true,"step":7,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.49","instant":1795600841200}""",
         """{"fact":"count-reached","count":14,"step":5,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.4","instant":1795600841200}""",
         """{"fact":"no-rep","fault":"not low enough","step":5,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.5","instant":1795600841200}""",
         """{"fact":"tag-fault","fault":"no touch","step":6,"lane":2,"seat":"s-2","uncertaintyMs":12,"start":"k7f3","plan":1,"phone":null,"id":"Zm9vYmFyYmF6cXV4MTIzNA.6","instant":1795600841200}""",

@@ -12,6 +12,8 @@ public class ScoringPinsTests
     [
         ("""{"kind":"for-time","unfinished":"cap-plus-seconds"}""", new ScoringRule.ForTime(Unfinished.CapPlusSeconds)),
         ("""{"kind":"most-work"}""", new ScoringRule.MostWork()),
+        ("""{"kind":"heaviest-load","attempts":3,"loadSum":"sum-of-best"}""", new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest)),
+        ("""{"kind":"most-reading"}""", new ScoringRule.MostReading()),
     ];
 
     [Fact]

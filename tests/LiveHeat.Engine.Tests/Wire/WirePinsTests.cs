@@ -83,13 +83,13 @@ public class WirePinsTests
     [InlineData(typeof(Counting), "sets reps")]
     [InlineData(typeof(FinishKind), "none line mat")]
     [InlineData(typeof(Unfinished), "by-worth cap-plus-seconds")]
-    [InlineData(typeof(StepKind), "set tag value finish")]
-    [InlineData(typeof(Unit), "reps cal m kg")]
+    [InlineData(typeof(StepKind), "set tag value finish attempt")]
+    [InlineData(typeof(Unit), "reps cal m kg lb")]
     [InlineData(typeof(Rounding), "up-tenth up-second up-hundredth down-hundredth")]
     [InlineData(typeof(TimekeeperRule), "athletics swimming")]
     [InlineData(typeof(NewsKind), "lead overtake tag finish stopped")]
-    [InlineData(typeof(Outcome), "working finished finished-time-unknown capped stopped did-not-start")]
-    [InlineData(typeof(LaneStatus), "waiting seated ready working held finished capped stopped withdrawn")]
+    [InlineData(typeof(Outcome), "working finished finished-time-unknown capped stopped did-not-start through")]
+    [InlineData(typeof(LaneStatus), "waiting seated ready working held finished capped stopped withdrawn through")]
     [InlineData(typeof(TapOutcome), "accepted known conflict refused")]
     public void Words_of_a_field_are_what_they_are(Type field, string names) => Assert.Equal(
         names, string.Join(' ', Enum.GetValues(field).Cast<object>().Select(value => JsonSerializer.Serialize(value, field, WireJson.Options).Trim('"'))));

@@ -9,7 +9,11 @@ namespace LiveHeat.Testing.Steps;
 public static class StepCases
 {
     /// <summary>One case: what it is called, what stands on the ledger in order, what must come out.</summary>
-    public sealed record StepCase(string Name, IReadOnlyList<StepFact> Facts, int Open, int Count, int Owed);
+    public sealed record StepCase(string Name, IReadOnlyList<StepFact> Facts, int Open, int Count, int Owed)
+    {
+        /// <summary>The heat it is played in.</summary>
+        public required HeatSnapshot Heat { get; init; }
+    }
 
     /// <summary>A fact of a case and the flags that the server told of it.</summary>
     public sealed record StepFact(HeatFact Fact, FactFlags Flags);
@@ -22,6 +26,10 @@ public static class StepCases
         Some.Workout(prescriptions: new Prescription(
             "open", "Open", 600_000, 2, Before: [new("wall-ball", 20)], Round: [new("wall-ball", 20)], After: [new("bar", 1, Reading: true)])),
         [Some.Entry(2, athletes: 2), Some.Entry(3, athletes: 2)], Engine.Timing.Rounding.UpTenth);
+
+    /// <summary>1 to 3 attempts, 4 tag, 5 to 7 attempts.</summary>
+    public static readonly HeatSnapshot AttemptsHeat = new(
+        "Breakwater Relays", "Heat 1", Some.Lifting(attempts: 3), [Some.Entry(2, athletes: 2), Some.Entry(3, athletes: 2)], Engine.Timing.Rounding.UpTenth);
 
     public static IReadOnlyList<StepCase> All => Table.Value;
 
@@ -45,6 +53,9 @@ public static class StepCases
             .DistinctBy(fact => fact.Fact.Id).ToList();
         return new StepCase(
             json.GetProperty("name").GetString()!, facts,
-            json.GetProperty("open").GetInt32(), json.GetProperty("count").GetInt32(), json.GetProperty("owed").GetInt32());
+            json.GetProperty("open").GetInt32(), json.GetProperty("count").GetInt32(), json.GetProperty("owed").GetInt32())
+        {
+            Heat = json.TryGetProperty("attempts", out _) ? AttemptsHeat : Heat,
+        };
     }
 }

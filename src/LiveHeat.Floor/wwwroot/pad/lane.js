@@ -44,6 +44,7 @@ export function laneModel({ sheet, frame, lane, entries, now: moment = null, kep
     counted: latest(here('count-reached'))?.instant ?? null,
     last, lastSafe: !!now.standing.find(({ fact }) => fact === last)?.sequence,
     atCap, round, waits, over: !!left && round.over, turnAt: round?.turnMs === undefined || frame?.haltedAt || moment === null ? Infinity : moment + round.turnMs - atMs + 1,
+    attempts: stand.filter(fact => fact.fact === 'attempt-judged'),
     stopped: newest('lane-stopped')?.reason ?? null,
     readBack: newest('score-read-back'),
   };

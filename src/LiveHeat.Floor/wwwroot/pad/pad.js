@@ -222,6 +222,7 @@ class Pad {
     this.due = false;
     this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, now: this.clock.now(), entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
     this.capped = this.isCapped();
+    if (this.model?.steps.some(({ kind }) => kind === 'attempt')) this.fetching ??= import('./views/attempt.js').then(({ attempt }) => this.set({ attempt }), () => { this.fetching = null; });
     const view = this.viewName();
     if (view !== this.view) {
       if (view !== 'heat') this.panel = null;

@@ -3,7 +3,7 @@
 
 /** @typedef {{fact: any, sequence?: number, flags?: string[], refused?: boolean}} Entry */
 
-const DONE = new Set(['step-done', 'tag-made', 'value-entered']);
+const DONE = new Set(['step-done', 'tag-made', 'value-entered', 'attempt-judged']);
 
 export function isDone(fact) { return DONE.has(fact.fact); }
 

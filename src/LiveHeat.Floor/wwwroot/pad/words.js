@@ -92,6 +92,10 @@ const ENGLISH = {
   'target.tag': 'tag made',
   'target.finish': 'now',
   'target.value': 'Record {value}',
+  'attempt.good': 'good lift',
+  'attempt.no': 'No lift',
+  'attempt.last': 'last: {load}',
+  'attempt.first': 'type the load',
   'target.capped': 'only if done before the cap',
   'tap.new': '…',
   'tap.phone': 'on phone',
@@ -139,6 +143,7 @@ const ENGLISH = {
   'timer.over': 'no finish timed',
 
   'finish': 'finished in',
+  'finish.through': 'all done',
   'finish.unofficial': 'unofficial',
   'finish.official': 'official',
   'finish.unknown': 'time not known here yet',
@@ -189,7 +194,7 @@ const ENGLISH = {
   'note.refused': 'Not taken: {what}. {detail}',
   'note.held': 'A tap waits for the head judge: {what}.',
 
-  'step-done': '{label} done', 'tag-made': '{label}', 'value-entered': '{value} entered', 'count-reached': 'count {count}',
+  'step-done': '{label} done', 'tag-made': '{label}', 'value-entered': '{value} entered', 'attempt-judged': '{load} good', 'attempt-judged.tap': '{load} no lift {fault}', 'count-reached': 'count {count}',
   'no-rep.tap': 'no-rep {fault}', 'tag-fault.tap': 'tag fault {fault}', 'athlete-working': '{name} works', 'reps-at-cap': '{count} at the cap',
   'lane-stopped': 'team stopped', 'finish-timed': 'finish time', 'score-read-back': 'read-back', 'head-judge-called': 'call', 'undone': 'undo', 'here.tap': 'jump to {label}',
 
@@ -216,7 +221,7 @@ export function say(key, values = {}) {
 export function phrase(fact, { steps, line }) {
   const label = step => steps[step - 1]?.label ?? `#${step}`;
   if (fact.timeKnown === false && steps[fact.step]) return say('here.tap', { label: label(fact.step + 1) });
-  const key = fact.fact in ENGLISH && !('fault' in fact) ? fact.fact : `${fact.fact}.tap`;
+  const key = fact.fact in ENGLISH && (fact.good || !('fault' in fact)) ? fact.fact : `${fact.fact}.tap`;
   return say(key, { ...fact, label: label(fact.step), name: line.athletes[fact.athlete - 1] });
 }
 

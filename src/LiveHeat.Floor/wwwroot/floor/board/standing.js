@@ -23,17 +23,17 @@ function unplaced(lane) { return lane.status === 'stopped' ? words.stopped : '';
 
 function gapOf(lane) {
   if (lane.status === 'stopped') return '';
-  if (lane.status === 'capped') return scoreOf(lane);
+  if (/capped|through/.test(lane.status)) return scoreOf(lane);
   if (lane.place === 1) return lane.status === 'finished' ? words.finished : words.leads;
   if (lane.gapMs !== null && lane.gapMs !== undefined) return words.behind(lane.gapMs);
   if (lane.gapWorth === null || lane.gapWorth === undefined) return '';
-  return lane.gapWorth === 0 ? words.level : words.behindWorth(lane.gapWorth);
+  return lane.gapWorth === 0 ? words.level : words.behindWorth(lane.gapWorth, lane.score);
 }
 
 /** A finisher's official time; the work of everyone else. */
 export function scoreOf(lane) {
   if (lane.status === 'finished') return words.finishTime(lane);
-  return lane.status === 'withdrawn' ? words.withdrawn : words.reps(lane.worth ?? 0);
+  return lane.status === 'withdrawn' ? words.withdrawn : words.worth(lane.worth ?? 0, lane.score);
 }
 
 /** Lane numbers by place, each group by itself, in the order in which the groups stand on the floor. @param {any[]} sheetLanes @param {Map<number, any>} states */

@@ -55,9 +55,10 @@ export const words = {
   level: 'level',
   finished: 'finished',
   behind: ms => (ms < 500 ? '< 1 s' : ms < 180_000 ? `${Math.round(ms / 1000)} s` : `${Math.round(ms / 60_000)} min`),
-  behindWorth: reps => `${MINUS}${plural(reps, 'rep', 'reps')}`,
+  behindWorth: (worth, score) => `${MINUS}${words.worth(worth, score)}`,
   finishTime: lane => (lane.officialMs ?? lane.finishMs ?? null) === null ? 'time unknown' : officialText(lane.officialMs ?? lane.finishMs),
-  reps: reps => plural(reps, 'rep', 'reps'),
+  /** @param {number} worth @param {{unit: string, scale: number}} [score] what it counts; left out: reps */
+  worth: (worth, score) => (score ? `${(worth / score.scale).toLocaleString('en')} ${score.unit}` : plural(worth, 'rep', 'reps')),
   laneReady: 'ready',
   laneNotReady: 'not yet',
   withdrawn: 'withdrawn',
@@ -70,6 +71,7 @@ export const words = {
     switch (lane.status) {
       case 'finished': return `${words.finishTime(lane)}${certified ? '' : ' unofficial'}`;
       case 'capped': return 'time cap';
+      case 'through': return `${words.worth(lane.worth, lane.score)}${certified ? '' : ' unofficial'}`;
       case 'held': return 'held';
       case 'stopped': return 'stopped';
       case 'withdrawn': return 'withdrawn';
@@ -78,7 +80,7 @@ export const words = {
   },
   stripLabel(lane, steps, note) {
     const open = steps[lane.open - 1];
-    return [`Lane ${lane.lane}`, open ? `step ${lane.open} of ${steps.length}: ${open.label}` : lane.status === 'finished' && 'all work done', note].filter(Boolean).join(', ');
+    return [`Lane ${lane.lane}`, open ? `step ${lane.open} of ${steps.length}: ${open.label}` : /finished|through/.test(lane.status) && 'all work done', note].filter(Boolean).join(', ');
   },
   capPace: 'cap pace',
   capPaceOf: division => `cap pace ${division}`,

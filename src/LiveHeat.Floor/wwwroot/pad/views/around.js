@@ -133,16 +133,18 @@ export function finish(pad) {
   const answer = agreed => event => pad.record(event.timeStamp, { fact: 'score-read-back', agreed, name });
   other.oninput = () => pick(other.value.trim());
 
-  function score({ step, atCap, told, stopped, count, rounds }) {
+  function score({ step, atCap, told, stopped, count, rounds, line }) {
     const { frame } = pad;
+    // The score is the engine's, once it knows all taps.
+    const worth = told && !pad.outbox.waiting && (line.score ? `${(told.worth / line.score.scale).toLocaleString('en')} ${line.score.unit}` : told.worth);
+    if (!step && line.score) return [say('finish.through'), worth || '–', say(`finish.${frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
     if (!step) {
       const ms = finishMs(pad.model, frame);
       return [say('finish'), ms === null ? '–:––' : clockText(ms, 1), say(`finish.${ms === null ? 'unknown' : frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
     }
     const done = step.kind === 'set' ? say('finish.count', { count: atCap?.count ?? count, label: step.label }) : step.label;
-    // The score is the engine's, once it knows all taps.
-    const worth = told && !pad.outbox.waiting && say('finish.worth', { n: told.worth }), round = step.round && say('round', { n: step.round, of: rounds });
-    return [say(`finish.${stopped ?? (told?.status === 'withdrawn' ? 'withdrawn' : 'capped')}`), done, [round, worth].filter(Boolean).join(' · ')];
+    const round = step.round && say('round', { n: step.round, of: rounds });
+    return [say(`finish.${stopped ?? (told?.status === 'withdrawn' ? 'withdrawn' : 'capped')}`), done, [round, (worth || worth === 0) && say('finish.worth', { n: worth })].filter(Boolean).join(' · ')];
   }
 
   return {

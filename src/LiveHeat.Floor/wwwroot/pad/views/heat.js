@@ -131,6 +131,8 @@ export function heat(pad) {
   const tape = strip(), then = h('div.then-line'), work = targetView(pad), bar = foot(pad, true), atCap = capView(pad), panel = h('div.panel');
   const root = h('div.body.heat', {}, top.root, tape.root, then, atCap.root, work.root, bar.root, panel);
 
+  let shown = work, lift = null;
+
   function whoText({ step, athlete, line, rounds }) {
     const round = step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
     const names = [athlete, ...athlete === step?.athlete && step.with || []].map(one => line.athletes[one - 1]).join(' + ');
@@ -156,12 +158,16 @@ export function heat(pad) {
       const { model, frame, capped, session: { kept }, look } = pad, ended = frame?.phase === 'ended';
       put(who, whoText(model));
       tape.update(model);
-      root.classList.toggle('tight', capped || model.step?.kind === 'value');
+      root.classList.toggle('tight', capped || /value|attempt/.test(model.step?.kind));
       atCap.root.hidden = !capped;
       if (capped) atCap.update();
       thenLine();
-      work.root.hidden = ended || !!model.waits;
-      if (!work.root.hidden) work.update();
+      const lifts = model.step?.kind === 'attempt';
+      if (lifts) lift ??= pad.attempt?.(pad);
+      const now = lifts && lift || work;
+      if (now !== shown) { shown.root.replaceWith(now.root); shown = now; }
+      shown.root.hidden = ended || model.waits || lifts && !lift;
+      if (!shown.root.hidden) shown.update();
       bar.update();
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
