@@ -17,18 +17,18 @@ internal static class SomeHeat
     /// <summary>The instant at which frames are made: well after all that a score sheet tells.</summary>
     public static readonly Instant Now = Some.Go + 500_000;
 
-    public static (Frame Frame, Sheet Sheet) Told(string score, long sequence = 0)
+    public static (Frame Frame, Sheet Sheet) Told(string score, long sequence = 0, HeatSnapshot? heat = null)
     {
-        var state = HeatScript.Play(score);
+        var state = HeatScript.Play(score, heat);
         var frame = FrameMaking.Of(state, LiveOrder.Of(state), [], Epoch, Now);
         return (sequence > 0 ? frame with { Sequence = sequence } : frame, SheetMaking.Of(state, Epoch)!);
     }
 
-    public static IReadOnlyList<LaneView> Lanes(string score)
+    public static IReadOnlyList<LaneView> Lanes(string score, HeatSnapshot? heat = null)
     {
-        var (frame, sheet) = Told(score);
+        var (frame, sheet) = Told(score, heat: heat);
         return [.. sheet.Lanes.Zip(frame.Lanes, (lane, state) => new LaneView(lane, state))];
     }
 
-    public static LaneView Lane(string score, int number) => Lanes(score).Single(lane => lane.Lane == new LaneNumber(number));
+    public static LaneView Lane(string score, int number, HeatSnapshot? heat = null) => Lanes(score, heat).Single(lane => lane.Lane == new LaneNumber(number));
 }

@@ -4,7 +4,7 @@ using LiveHeat.Engine.Workouts;
 namespace LiveHeat.Rehearsal.Judging;
 
 /// <summary>What a simulated team shows on machines and lifts, where that makes the score. From memory: nothing published stands behind its figures.</summary>
-internal sealed class TeamMeasures(Random random)
+public sealed class TeamMeasures(Random random)
 {
     private const decimal PlateKg = 2.5m;
     private const decimal PlateLb = 5;

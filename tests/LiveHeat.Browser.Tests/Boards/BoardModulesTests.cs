@@ -24,6 +24,16 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
         Assert.Equal(["10:42.3", "10:42.35", "10:42.0"], await Run<string[]>(["/floor/board/words.js"], "([words]) => [642_300, 642_350, 642_000].map(words.officialText)"));
 
     [Fact]
+    public async Task Scores_stand_in_their_unit() => Assert.Equal(
+        "327.5 kg, 1,284 m, 1 rep, 12 reps, 100 kg, 100 kg",
+        await Run<string>(["/floor/board/words.js", "/floor/board/standing.js"], """
+            ([{ words }, standing]) => {
+              const kg = { unit: 'kg', scale: 1000 }, lane = { status: 'through', worth: 100_000, score: kg, place: 1, tied: false, open: 4 };
+              return [words.worth(327_500, kg), words.worth(1284, { unit: 'm', scale: 1 }), words.worth(1), words.worth(12), ...['running', 'result'].map(scene => standing.standingOf(lane, scene).beside)].join(', ');
+            }
+            """));
+
+    [Fact]
     public async Task Places_have_their_English_endings() =>
         Assert.Equal("1st 2nd 3rd 4th 11th 12th 13th 21st 22nd 111th", await Run<string>(
             ["/floor/board/words.js"], "([words]) => [1, 2, 3, 4, 11, 12, 13, 21, 22, 111].map(words.ordinal).map(({ number, suffix }) => number + suffix).join(' ')"));

@@ -22,6 +22,12 @@ internal static class QuickWork
     /// <summary>One round: the kilograms lifted are entered, then 10 wall balls; no line at the end.</summary>
     public static Workout Lifted() => Of(Counting.Sets, 1, 600_000, [new("lift", 1, Reading: true), new("wall-ball", 10)]) with { Finish = FinishKind.None };
 
+    /// <summary>The heaviest load: so many attempts at one lift for each athlete, one after the other.</summary>
+    public static Workout Attempts(int attempts = 3) => Of(Counting.Sets, 1, 600_000, [new("lift", 1)], rounds: 0) with
+    {
+        Finish = FinishKind.None, Scoring = new ScoringRule.HeaviestLoad(attempts, LoadSum.SumOfBest),
+    };
+
     /// <summary>As <see cref="Sets"/>, but ten wall balls take nobody less than 30 s.</summary>
     public static Workout Slow()
     {

@@ -27,7 +27,7 @@ public sealed class WorkoutDraftTests
 
         Assert.All([parts, byClock], prescription =>
         {
-            var workout = Some.Workout(finish: FinishKind.None, prescriptions: prescription) with { Scoring = new ScoringRule.MostWork() };
+            var workout = Some.Workout(finish: FinishKind.None, prescriptions: prescription) with { Scoring = prescription.Clock is null ? null : new ScoringRule.MostWork() };
             Assert.Equal(workout, WorkoutDraft.Of(workout, All).Make(All).Workout);
         });
     }
@@ -37,6 +37,7 @@ public sealed class WorkoutDraftTests
     {
         var draft = WorkoutDraft.Of(null, All);
         var prescription = draft.Prescriptions[0];
+        draft.Scoring.Kind = ScoringKind.MostWork;
         prescription.Clock.On = true;
         (prescription.Clock.Work, prescription.Clock.Rest, prescription.Rounds) = ("2:30", "0:30", "4");
 
@@ -45,4 +46,45 @@ public sealed class WorkoutDraftTests
         prescription.Clock.Rest = "soon";
         Assert.Equal(["prescriptions[0].clock"], draft.Make(All).Errors.All.Select(error => error.Field).Where(field => field.EndsWith("clock", StringComparison.Ordinal)).Distinct());
     }
+
+    public static TheoryData<Workout> Scored =>
+    [
+        Some.Workout(prescriptions: Some.Prescription()),
+        Some.Workout(prescriptions: Some.Prescription() with { Tiebreak = new TiebreakSet(2, 1), After = [new("row", 30)] }) with { Scoring = ScoringRule.Usual },
+        Some.Workout(prescriptions: Some.Prescription() with { Tiebreak = new TiebreakSet(null, 1), After = [new("row", 30)] }),
+        Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 0) with { Tiebreak = new TiebreakSet(0, 1), Before = [new("row", 30)] }) with { Scoring = new ScoringRule.MostWork() },
+        Some.Lifting(5, LoadSum.BestSingle, tiebreak: new TiebreakSet(2, 1)),
+        Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription("open", 3, 540_000, new PrescribedSet("carry", 800, Reading: true))) with { Scoring = new ScoringRule.MostReading() },
+    ];
+
+    [Theory]
+    [MemberData(nameof(Scored))]
+    public void However_it_is_scored_it_stays_the_same(Workout workout)
+    {
+        var (kept, errors) = WorkoutDraft.Of(workout, All).Make(All);
+
+        Assert.Equal(workout, kept);
+        Assert.Empty(errors.All);
+    }
+
+    [Fact]
+    public void What_a_choice_hides_is_not_lost_when_the_mind_changes()
+    {
+        var workout = Some.Workout(prescriptions: Some.Prescription(rounds: 5) with { Before = [new("row", 20)], After = [new("row", 30)], Tiebreak = new TiebreakSet(4, 2) });
+        var draft = WorkoutDraft.Of(workout, All);
+        draft.Scoring.Kind = ScoringKind.MostWork;
+        var most = draft.Make(All);
+        draft.Scoring.Kind = ScoringKind.HeaviestLoad;
+        var load = draft.Make(All).Workout;
+        draft.Scoring.Kind = ScoringKind.ForTime;
+
+        Assert.Empty(most.Errors.All);
+        Assert.Equal((0, 0, 1, FinishKind.None), (most.Workout.Prescriptions[0].Rounds, most.Workout.Prescriptions[0].After.Count, most.Workout.Prescriptions[0].Before.Count, most.Workout.Finish));
+        Assert.Equal((0, 0, new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest)), (load.Prescriptions[0].Before.Count, load.Prescriptions[0].After.Count, load.Scoring));
+        Assert.Equal(workout, draft.Make(All).Workout);
+    }
+
+    [Fact]
+    public void A_workout_without_rounds_has_some_to_begin_with_when_it_gets_them() =>
+        Assert.Equal("4", WorkoutDraft.Of(Some.Lifting(), All).Prescriptions[0].Rounds);
 }

@@ -1,3 +1,5 @@
+using LiveHeat.Testing;
+
 namespace LiveHeat.Screens.Words;
 
 public sealed class WorkWordsTests
@@ -20,6 +22,18 @@ public sealed class WorkWordsTests
 
     [Fact]
     public void Who_works_is_named_after_the_tag() => Assert.Equal("Bo", WorkWords.Worker(SomeHeat.Lane(Score, 1)));
+
+    [Fact]
+    public void Loads_are_told_in_their_unit_and_gaps_too()
+    {
+        const string Loads = "start\nlane 1 lifts 102.5 in step 1 at 0:30\nlane 2 lifts 90 in step 1 at 0:40\nlane 1 lifts 60 in step 11 at 3:00\npenalise lane 1 by 2 reps";
+        var heat = Some.Snapshot(2, Some.Lifting());
+        var (first, second) = (SomeHeat.Lane(Loads, 1, heat), SomeHeat.Lane(Loads, 2, heat));
+
+        Assert.Equal(("160.5 kg", "all done"), (WorkWords.Score(first), WorkWords.Status(first.State.Status)));
+        Assert.Equal(("90 kg", "70.5 kg behind"), (WorkWords.Score(second), WorkWords.Gap(second)));
+        Assert.Equal("on one lift, attempt 2", WorkWords.Distance(second)[^"on one lift, attempt 2".Length..]);
+    }
 
     [Fact]
     public void The_place_is_written_as_one() => Assert.Equal("2nd", WorkWords.Place(SomeHeat.Lane(Score, 2)));

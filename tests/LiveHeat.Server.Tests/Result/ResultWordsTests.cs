@@ -85,6 +85,39 @@ public sealed class ResultWordsTests
         Assert.Contains("one second for each rep that is missing", ResultWords.Order(new ScoringRule.ForTime(Unfinished.CapPlusSeconds)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(327_500, Unit.Kg, "327.5 kg")]
+    [InlineData(327_250, Unit.Kg, "327.25 kg")]
+    [InlineData(1_205_000, Unit.Lb, "1,205 lb")]
+    [InlineData(1284, Unit.M, "1,284 m")]
+    [InlineData(96, Unit.Cal, "96 cal")]
+    [InlineData(0, Unit.Kg, "0 kg")]
+    [InlineData(1, Unit.Reps, "1 rep")]
+    public void What_was_lifted_or_read_is_told_in_its_unit(int worth, Unit unit, string words)
+    {
+        var lane = Lane with { Outcome = Outcome.Through, Worth = worth, WorthOfAll = 0, Score = ScoreUnit.Of(unit) };
+
+        Assert.Equal((words, ""), (ResultWords.Score(lane), ResultWords.How(lane)));
+        Assert.Equal(("", "stopped"), (ResultWords.How(lane with { Outcome = Outcome.Capped }), ResultWords.How(lane with { Outcome = Outcome.Stopped })));
+    }
+
+    [Fact]
+    public void A_penalty_is_told_in_the_unit_of_the_score() =>
+        Assert.Equal("−5 kg (dropped)", ResultWords.Penalties(Lane with { Score = ScoreUnit.Of(Unit.Kg), Penalties = [new(0, 5, "dropped")] }));
+
+    [Fact]
+    public void The_foot_of_the_page_says_what_the_score_is_and_how_ties_are_parted()
+    {
+        var table = ResultMaking.Of(HeatScript.Play("start", Some.Snapshot(2, Some.Lifting(tiebreak: new TiebreakSet(1, 2)))), "", Some.Go)!;
+
+        Assert.Equal("Before that the tiebreak decides: who was done first with one lift, attempt 2 (round 1).", ResultWords.Ties(table));
+        Assert.Equal("", ResultWords.Ties(ResultMaking.Of(HeatScript.Play("start"), "", Some.Go)!));
+        Assert.Equal(
+            ["The heaviest load first: the best good lift of each athlete, added up.", "The heaviest load first: the best good lift of any athlete.", "The most on the machines first: the readings added up, their fractions cut."],
+            new ScoringRule[] { new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest), new ScoringRule.HeaviestLoad(3, LoadSum.BestSingle), new ScoringRule.MostReading() }
+                .Select(rule => ResultWords.Order(rule)[..(ResultWords.Order(rule).IndexOf(". ", StringComparison.Ordinal) + 1)]));
+    }
+
     [Fact]
     public void A_read_back_is_told_by_name()
     {

@@ -82,29 +82,31 @@ internal sealed class TestFloor : IAsyncDisposable
     }
 
     /// <summary>Sets one more heat up: team tn on lane n.</summary>
-    public async Task<TestHeat> Plan(int lanes = 2)
+    /// <param name="lanes">How many.</param>
+    /// <param name="workout">The id of one that is set up.</param>
+    public async Task<TestHeat> Plan(int lanes = 2, string workout = "w1")
     {
         var number = Interlocked.Increment(ref heats);
         var heat = new HeatSetup(
-            $"h{number}", number, $"Heat {number}", "w1", null,
+            $"h{number}", number, $"Heat {number}", workout, null,
             Enumerable.Range(1, lanes).Select(lane => new HeatSetupLane(new LaneNumber(lane), $"t{lane}")).ToItems());
         (await Organiser.Put($"/api/setup/heats/{heat.Id}", heat)).Fine();
         return new TestHeat(this, heat.Id);
     }
 
     /// <summary>Sets one more heat up and calls it.</summary>
-    public async Task<TestHeat> Call(int lanes = 2)
+    public async Task<TestHeat> Call(int lanes = 2, string workout = "w1")
     {
-        var heat = await Plan(lanes);
+        var heat = await Plan(lanes, workout);
         Time.Advance(TimeSpan.FromSeconds(1));   // the heat called last is the current one, and two calls take two moments
         await heat.Do(Organiser, "call");
         return heat;
     }
 
     /// <summary>A heat that runs since this moment, with a judge on every lane.</summary>
-    public async Task<TestHeat> Run(int lanes = 2)
+    public async Task<TestHeat> Run(int lanes = 2, string workout = "w1")
     {
-        var heat = await Call(lanes);
+        var heat = await Call(lanes, workout);
         for (var lane = 1; lane <= lanes; lane++)
         {
             await heat.Seat(lane, ready: true);
