@@ -47,6 +47,7 @@ public static class ResultText
         Outcome.Capped => "time cap",
         Outcome.Stopped => "stopped",
         Outcome.DidNotStart => "did not start",
+        Outcome.Disqualified => "disqualified",
         _ => "at work",
     }
     + (lane.ReadBack is { Agreed: false } disputed ? $", disputed by {disputed.Name}" : "");

@@ -69,6 +69,15 @@ public sealed partial class HeatScript
         (@"decide lanes (\d+),(\d+)( tie)?", line => new HeatFact.NearTieDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1), line.Lane(2)], Tie = line.Text(3).Length > 0 }),
         (@"decide lane (\d+) (in time|too late) by (\d+) ms", line => new HeatFact.CapDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), InTime = line.Text(2) == "in time", WithinMs = line.Int(3) }),
         (@"rerun lane (\d+) in (\w+)", line => new HeatFact.RerunOrdered { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1)], InHeat = new(line.Text(2)), Reason = "wet floor" }),
+        (@"disqualify lane (\d+)", line => new HeatFact.Disqualified { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Reason = "left the floor" }),
+        (@"lane (\d+) appeals( late)?", line => new HeatFact.AppealFiled { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Member = "Ann", Grounds = "a rep", Late = line.Text(2).Length > 0 }),
+        (@"decide (\w+): (-?\d+) (ms|reps)", line => new HeatFact.AppealDecided
+        {
+            Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = line.Text(3) == "ms" ? AppealOutcome.Seconds : AppealOutcome.Reps,
+            AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0, Reason = "seen on video",
+        }),
+        (@"decide (\w+): no change", line => new HeatFact.AppealDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = AppealOutcome.NoChange, Reason = "seen on video" }),
+        (@"decide (\w+): rerun in (\w+)", line => new HeatFact.AppealDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = AppealOutcome.Rerun, InHeat = new(line.Text(2)), Reason = "wet floor" }),
         (@"answer lane (\d+)", line => new HeatFact.CallAnswered { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1) }),
         ("freeze", line => new HeatFact.Frozen { Id = line.Id, Instant = line.At, By = Some.Organiser, Head = line.Script.State.Head }),
         ("sign (organiser|head judge)", line => new HeatFact.Certified { Id = line.Id, Instant = line.At, By = line.Text(1) == "organiser" ? Some.Organiser : Some.HeadJudge, Head = line.Script.State.SignedHead }),

@@ -13,6 +13,12 @@ public sealed record Frame(
 {
     /// <summary>Steps for which the lane's judge and a witness have two times.</summary>
     public Items<TwoTimes> Disagreements { get; init; }
+
+    /// <summary>Until when an appeal may be filed; null while no result is posted: until then it may be.</summary>
+    public Instant? AppealsUntil { get; init; }
+
+    /// <summary>Lanes with an open appeal: signatures name them.</summary>
+    public Items<LaneNumber> Pending { get; init; }
 }
 
 /// <summary>The start in force.</summary>
@@ -65,6 +71,9 @@ public enum LaneStatus
 
     /// <summary>All done in time, and what was lifted or read is the score: there is no time.</summary>
     Through,
+
+    /// <summary>Put out of the workout.</summary>
+    Disqualified,
 }
 
 /// <summary>One lane of a frame. Times are lane time.</summary>

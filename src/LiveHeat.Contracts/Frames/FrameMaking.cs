@@ -34,6 +34,8 @@ public static class FrameMaking
             NearTies.Of(heat))
         {
             Disagreements = heat.Lanes.SelectMany(lane => lane.Disagreements.Select(both => Both(heat, lane.Lane, both))).ToItems(),
+            AppealsUntil = heat.AppealsUntil,
+            Pending = heat.Pending,
         };
     }
 
@@ -64,6 +66,7 @@ public static class FrameMaking
     private static LaneStatus Status(HeatState heat, LaneState lane, Instant now) => HeatResult.OutcomeOf(heat, lane, now) switch
     {
         Outcome.DidNotStart => LaneStatus.Withdrawn,
+        Outcome.Disqualified => LaneStatus.Disqualified,
         Outcome.Finished or Outcome.FinishedTimeUnknown => LaneStatus.Finished,
         Outcome.Through => LaneStatus.Through,
         Outcome.Stopped => LaneStatus.Stopped,

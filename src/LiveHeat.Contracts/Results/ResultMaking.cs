@@ -37,9 +37,10 @@ public static class ResultMaking
     }
 
     /// <summary>Why a lane has no place in its division; null when it has one, or did not start.</summary>
-    private static string? NotRanked(HeatState heat, RelayPlan plan)
+    private static string? NotRanked(HeatState heat, LaneState lane)
     {
-        if (plan.VariantFrom is not { } step)
+        var plan = lane.Plan;
+        if (!lane.Apart || lane.ResultVoid || plan.VariantFrom is not { } step)
         {
             return null;
         }
@@ -81,6 +82,10 @@ public static class ResultMaking
                 missing.GetValueOrDefault((share.Step, share.Athlete)))).ToItems();
     }
 
+    private static ResultAppeal Appeal(Appeal appeal) => new(
+        appeal.Filed.Id, appeal.Filed.Member, appeal.Filed.Grounds, appeal.Filed.Instant, appeal.Filed.Late ? appeal.Filed.Reason : null,
+        appeal.Decided?.Outcome, appeal.Decided?.AddMs ?? 0, appeal.Decided?.Reps ?? 0, appeal.Decided?.InHeat, appeal.Decided?.Reason ?? "");
+
     private static ResultLane Lane(HeatState heat, ResultLine line)
     {
         var (lane, plan) = (line.Lane, line.Lane.Plan);
@@ -94,8 +99,8 @@ public static class ResultMaking
                     Value = values.TryGetValue(step.Number, out var value) ? value : null,
                 }).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
-            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
-            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Withdrawn ? null : NotRanked(heat, plan))
+            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).Concat(ConsequenceWords.Penalties(lane, heat.Snapshot!.Workout)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
+            lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Out ? null : NotRanked(heat, lane))
         {
             RoundsAndReps = plan.Endless && plan.Windows.Count == 0 ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
             Score = ScoreWords.UnlessWork(plan),
@@ -105,6 +110,9 @@ public static class ResultMaking
             Tiebreak = plan.TiebreakStep is { } number && plan.Find(number) is { } step ? step.Round > 0 ? $"{step.Label} (round {step.Round})" : step.Label : null,
             TiebreakMs = line.TiebreakMs,
             Shares = SharesOf(lane),
+            Disqualified = lane.Disqualified?.Reason,
+            Consequences = lane.Out ? [] : ConsequenceWords.Of(lane, heat.Snapshot!.Workout),
+            Appeals = lane.Appeals.Select(Appeal).ToItems(),
         };
     }
 }

@@ -47,6 +47,18 @@ public sealed record ResultLane(
     /// <summary>Attempts at a load, in their order; null where the score is something else.</summary>
     public IReadOnlyList<ResultAttempt>? Attempts { get; init; }
 
+    /// <summary>Why the team is disqualified; null when it is not.</summary>
+    public string? Disqualified { get; init; }
+
+    /// <summary>What the workout's consequences came to, a sentence each; those that are a penalty stand among the penalties.</summary>
+    public Items<string> Consequences { get; init; }
+
+    /// <summary>Appeals, in the order filed.</summary>
+    public Items<ResultAppeal> Appeals { get; init; }
+
+    /// <summary>An appeal is open: the place is not settled, a later revision settles it.</summary>
+    public bool Pending => Appeals.Any(appeal => appeal.Outcome is null);
+
     /// <summary>What the tiebreak is, where there is one: "10 wall balls (round 2)".</summary>
     public string? Tiebreak { get; init; }
 
@@ -96,6 +108,20 @@ public sealed record ResultSplit(int Step, string Label, string Athlete, Engine.
 /// <param name="Good">A good lift.</param>
 /// <param name="Fault">Why it was none; null when nobody said.</param>
 public sealed record ResultAttempt(int Step, string Athlete, decimal Load, bool Good, string? Fault);
+
+/// <summary>An appeal and what came of it.</summary>
+/// <param name="Fact">The appeal's id.</param>
+/// <param name="Member">Who appealed.</param>
+/// <param name="Grounds">What about.</param>
+/// <param name="FiledAt">When.</param>
+/// <param name="Late">Why it was let in after the window; null when it was in time.</param>
+/// <param name="Outcome">What came of it; null while it is open.</param>
+/// <param name="AddMs">Onto the time; negative helps the team.</param>
+/// <param name="Reps">Off the worth; negative helps the team.</param>
+/// <param name="InHeat">With a rerun: the heat that counts.</param>
+/// <param name="Reason">Why it was decided so; empty while it is open.</param>
+public sealed record ResultAppeal(
+    FactId Fact, string Member, string Grounds, Instant FiledAt, string? Late, AppealOutcome? Outcome, int AddMs, int Reps, HeatId? InHeat, string Reason);
 
 /// <summary>A penalty that stands.</summary>
 public sealed record ResultPenalty(int AddMs, int Reps, string Reason);

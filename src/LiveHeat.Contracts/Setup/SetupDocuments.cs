@@ -22,8 +22,10 @@ public sealed record SetupAll(
 /// <param name="Rounding">How measured times become official.</param>
 /// <param name="Timekeepers">How the times of several timekeepers combine.</param>
 /// <param name="HandTimingMs">How wrong a hand may be either way, 0 to 1000 milliseconds (see <see cref="HeatSnapshot"/>).</param>
+/// <param name="AppealMinutes">How long after the provisional result is posted a team may appeal, 0 to 1440 minutes.</param>
 public sealed record CompetitionSetup(
-    string Name, Rounding Rounding = Rounding.UpTenth, TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs);
+    string Name, Rounding Rounding = Rounding.UpTenth, TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs,
+    int AppealMinutes = HeatSnapshot.UsualAppealMinutes);
 
 /// <summary>A division.</summary>
 public sealed record DivisionSetup(string Id, string Name);

@@ -81,7 +81,7 @@ public static class StandingsMaking
     /// <summary>Each team's line of the heat that counts for it: not one for which a rerun was ordered; of several the one called last.</summary>
     private static List<TeamResult> Results(List<Floor> heats, string division) => heats.Where(heat => heat.State is not null).OrderBy(heat => heat.State!.CalledAt)
         .SelectMany(heat => heat.Results.Where(line => line.Lane.Entry.Division == division && heat.State!.Reruns.All(rerun => !rerun.Lanes.Contains(line.Lane.Lane) || rerun.InHeat == heat.State.Heat))
-            .Select(line => new TeamResult(line.Lane.Entry.Team, heat.State!.Heat, line, heat.State.Told == Phase.Certified)))
+            .Select(line => new TeamResult(line.Lane.Entry.Team, heat.State!.Heat, line, heat.State.Told == Phase.Certified && !line.Lane.Pending)))
         .GroupBy(result => result.Team).Select(group => group.Last()).ToList();
 
     private static List<Floor> Heats(SetupAll setup, IReadOnlyList<HeatState> called, Instant now)

@@ -21,6 +21,7 @@ public static class WireJson
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
         (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
+        (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"),
     ];
 
     /// <summary>The options in force; read-only.</summary>

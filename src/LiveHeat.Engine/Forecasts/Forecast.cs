@@ -28,7 +28,7 @@ public static class Forecast
     /// <param name="seed">For the chances of places, which are drawn: the same seed gives the same figures.</param>
     public static Items<LaneForecast> Of(HeatState heat, Instant now, PacePriors priors, int seed) =>
         heat.Clock.HeatMs(now) is { } at and > 0
-            ? heat.Lanes.Where(lane => !lane.Withdrawn && lane.Plan.Timed && lane.Stopped is null).GroupBy(lane => lane.Plan.Group)
+            ? heat.Lanes.Where(lane => !lane.Unranked && lane.Plan.Timed && lane.Stopped is null).GroupBy(lane => lane.Plan.Group)
                 .SelectMany(group => Of(group.ToList(), at, priors, seed)).OrderBy(lane => lane.Lane).ToItems()
             : [];
 

@@ -17,6 +17,9 @@ public abstract partial record HeatFact
     {
         /// <summary>The sequence its author saw; signatures themselves do not count.</summary>
         public required long Head { get; init; }
+
+        /// <summary>Lanes signed as pending: an appeal was open, and a later revision settles them. Null when there was none.</summary>
+        public Items<LaneNumber>? Pending { get; init; }
     }
 
     /// <summary>A frozen or certified heat is open for review again, as a new revision.</summary>

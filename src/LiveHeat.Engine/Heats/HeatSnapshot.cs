@@ -31,4 +31,10 @@ public sealed record HeatSnapshot(string Competition, string Title, Workout Work
 {
     /// <summary>See <see cref="HandTimingMs"/>.</summary>
     public const int UsualHandTimingMs = 95;
+
+    /// <summary>How long after the provisional result is posted a team may appeal, where nothing else is set: common practice, no source.</summary>
+    public const int UsualAppealMinutes = 15;
+
+    /// <summary>How long after the provisional result is posted a team may appeal, minutes, from 0; null is <see cref="UsualAppealMinutes"/>.</summary>
+    public int? AppealMinutes { get; init; }
 }

@@ -33,6 +33,11 @@ public sealed partial record HeatState
         HeatFact.Voided voided when Log.Subject(voided) is HeatFact.LineUpChanged or HeatFact.VariantTaken => this with { SheetVersion = SheetVersion + 1 },
         HeatFact.NearTieDecided decided => this with { Decided = [.. Decided, decided] },
         HeatFact.RerunOrdered rerun => this with { Decided = [.. Decided, rerun] },
+        // An appeal's rerun is a rerun like any other; it falls with the decision.
+        HeatFact.AppealDecided { Outcome: AppealOutcome.Rerun, InHeat: { } inHeat } again when Log.Subject(again) is HeatFact.AppealFiled { Lane: var lane } => this with
+        {
+            Decided = [.. Decided, new HeatFact.RerunOrdered { Id = again.Id, Instant = again.Instant, By = again.By, Reason = again.Reason, Lanes = [lane], InHeat = inHeat }],
+        },
         HeatFact.About or HeatFact.LaneDesk or HeatFact.LanesOverridden or HeatFact.FactAdded => this,
         _ => throw new UnreachableException($"{fact.GetType().Name} (sequence {entry.Sequence}) has no fold."),
     };

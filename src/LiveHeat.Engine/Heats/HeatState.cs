@@ -64,7 +64,7 @@ public sealed partial record HeatState
     public Phase PhaseAt(Instant now) => Told switch
     {
         Phase.CountingDown when now >= Clock.Start!.GoAt => Phase.Running,
-        Phase.Called when Lanes.Count > 0 && Lanes.All(lane => lane.Ready || lane.Withdrawn) => Phase.Armed,
+        Phase.Called when Lanes.Count > 0 && Lanes.All(lane => lane.Ready || lane.Out) => Phase.Armed,
         var told => told,
     };
 
@@ -73,6 +73,14 @@ public sealed partial record HeatState
 
     /// <summary>Standing orders to do the work again.</summary>
     public Items<HeatFact.RerunOrdered> Reruns => Decisions<HeatFact.RerunOrdered>();
+
+    /// <summary>
+    /// Until when an appeal may be filed: so long after the freeze, which posts the provisional result. Null while no result is posted: until then it may be.
+    /// </summary>
+    public Instant? AppealsUntil => Freeze is { } posted && Snapshot is { } snapshot ? posted.Instant + ((snapshot.AppealMinutes ?? HeatSnapshot.UsualAppealMinutes) * 60_000) : null;
+
+    /// <summary>Lanes with an appeal that nobody has decided.</summary>
+    public Items<LaneNumber> Pending => Lanes.Where(lane => lane.Pending).Select(lane => lane.Lane).ToItems();
 
     /// <summary>What was decided of two lanes; null when nothing was.</summary>
     public HeatFact.NearTieDecided? DecisionOn(LaneNumber one, LaneNumber other) =>

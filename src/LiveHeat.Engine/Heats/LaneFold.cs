@@ -36,7 +36,7 @@ public static class LaneFold
         var calls = rulings.OfType<HeatFact.CallAnswered>().Select(answered => answered.Instant).DefaultIfEmpty(new Instant(long.MinValue)).Max();
         var seat = context.Seats.LastOrDefault(seat => seat is { Duty: Duty.Primary, Until: null });
 
-        return walk.Result(entry, plans.Newest, standing) with
+        var state = walk.Result(entry, plans.Newest, standing) with
         {
             Plans = plans,
             Seat = seat,
@@ -53,12 +53,16 @@ public static class LaneFold
             CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(),
             Warnings = rulings.OfType<HeatFact.Warned>().Count(),
             Calling = walk.LastCall > calls,
+            Disqualified = rulings.OfType<HeatFact.Disqualified>().LastOrDefault(),
+            Appeals = rulings.OfType<HeatFact.AppealFiled>()
+                .Select(filed => new Appeal(filed, rulings.OfType<HeatFact.AppealDecided>().LastOrDefault(decided => decided.Target == filed.Id))).ToItems(),
         };
+        return context.Snapshot.Workout.Consequences is null ? state : state with { Applied = LaneConsequences.Of(context.Snapshot.Workout, state, rulings, context.Clock) };
     }
 
     private static bool InForce(Entry ruling, HeatBounds bounds) => ruling.Fact switch
     {
-        HeatFact.LineUpChanged or HeatFact.VariantTaken or HeatFact.LaneWithdrawn => ruling.Sequence > bounds.Call,
+        HeatFact.LineUpChanged or HeatFact.VariantTaken or HeatFact.LaneWithdrawn or HeatFact.Disqualified => ruling.Sequence > bounds.Call,
         HeatFact.SentBack or HeatFact.RepsOwed or HeatFact.LaneHeld or HeatFact.LaneResumed or HeatFact.CapDecided => ruling.Sequence > bounds.Start,
         _ => true,
     };
@@ -76,7 +80,7 @@ public static class LaneFold
                     taps.Add(entry);
                 }
             }
-            else if (entry.Fact is HeatFact.LaneDesk && InForce(entry, context.Bounds))
+            else if (entry.Fact is HeatFact.LaneDesk or HeatFact.AppealDecided && InForce(entry, context.Bounds))
             {
                 rulings.Add(entry.Fact);
             }

@@ -51,6 +51,33 @@ public sealed record LaneState
     /// <summary>The team did not start.</summary>
     public bool Withdrawn { get; init; }
 
+    /// <summary>The ruling that put the team out of the workout; null when none stands.</summary>
+    public HeatFact.Disqualified? Disqualified { get; init; }
+
+    /// <summary>The team takes no part: it did not start, or is disqualified.</summary>
+    public bool Out => Withdrawn || Disqualified is not null;
+
+    /// <summary>What the workout's consequences came to.</summary>
+    public Items<Applied> Applied { get; init; }
+
+    /// <summary>A consequence makes the result void.</summary>
+    public bool ResultVoid => Applied.Any(applied => applied.Consequence == Consequence.Void);
+
+    /// <summary>A consequence puts the team after all who did as prescribed.</summary>
+    public bool RanksBelow => Applied.Any(applied => applied.Consequence == Consequence.RanksBelow);
+
+    /// <summary>It is not ranked at all.</summary>
+    public bool Unranked => Out || ResultVoid;
+
+    /// <summary>It took a variant that has no place in the division: ranked only with those that took the same, and without a place.</summary>
+    public bool Apart => Plan.VariantFrom is not null && Plan.Group != Plan.Division;
+
+    /// <summary>Appeals that stand, in the order filed.</summary>
+    public Items<Appeal> Appeals { get; init; }
+
+    /// <summary>An appeal is open: its result is not settled.</summary>
+    public bool Pending => Appeals.Any(appeal => appeal.Open);
+
     /// <summary>The lane's clock stands still since then.</summary>
     public Instant? HeldSince { get; init; }
 
@@ -158,11 +185,11 @@ public sealed record LaneState
     /// <summary>Taps that wait for the head judge.</summary>
     public int Quarantined => Flagged.Count(flagged => flagged.Flags.HasFlag(FactFlags.Quarantined));
 
-    /// <summary>Seconds that penalties add, in milliseconds.</summary>
-    public int PenaltyMs => Penalties.Sum(penalty => penalty.AddMs);
+    /// <summary>What penalties and decided appeals add to the time, milliseconds; negative helps the team.</summary>
+    public int PenaltyMs => Penalties.Sum(penalty => penalty.AddMs) + Applied.Sum(applied => applied.AddMs) + Appeals.Sum(appeal => appeal.Decided?.AddMs ?? 0);
 
-    /// <summary>Reps that penalties take off; where the score counts something else, so many of its units.</summary>
-    public int PenaltyReps => Penalties.Sum(penalty => penalty.Reps);
+    /// <summary>Reps that penalties and decided appeals take off, where the score counts something else so many of its units; negative helps the team.</summary>
+    public int PenaltyReps => Penalties.Sum(penalty => penalty.Reps) + Applied.Sum(applied => applied.Reps) + Appeals.Sum(appeal => appeal.Decided?.Reps ?? 0);
 
     /// <summary>The same as worth.</summary>
     public int PenaltyWorth => PenaltyReps * Plan.Score.Scale;
@@ -185,7 +212,7 @@ public sealed record LaneState
     public Split? Tiebreak => Plan.TiebreakStep is { } step && step <= DoneSteps ? Splits[step - 1] : null;
 
     /// <summary>Its tiebreak set is done and nobody knows when, and it may count: the team is not through.</summary>
-    public bool TiebreakMissing => !Finished && !Withdrawn && Plan.TiebreakStep <= DoneSteps && Tiebreak is null;
+    public bool TiebreakMissing => !Finished && !Unranked && Plan.TiebreakStep <= DoneSteps && Tiebreak is null;
 
     /// <summary>The step that is to be done next for the score; null when finished.</summary>
     public Step? OpenStep() => Plan.Find(DoneSteps + 1);

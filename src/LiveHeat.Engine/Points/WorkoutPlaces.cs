@@ -11,6 +11,9 @@ public enum Taken
 
     /// <summary>It was put out of the workout.</summary>
     Disqualified,
+
+    /// <summary>Its result is void.</summary>
+    ResultVoid,
 }
 
 /// <summary>A team's place in one workout within its division.</summary>

@@ -41,7 +41,7 @@ internal static class ClockRules
 
         if (phase == Phase.Called)
         {
-            var missing = heat.Lanes.Where(lane => !lane.Ready && !lane.Withdrawn).Select(lane => lane.Lane.ToString());
+            var missing = heat.Lanes.Where(lane => !lane.Ready && !lane.Out).Select(lane => lane.Lane.ToString());
             return new Verdict.Refused("lanes-not-ready", $"Not ready yet: lane {string.Join(", ", missing)}. Wait for their judges, or count them as ready by name.");
         }
 

@@ -1,3 +1,5 @@
+using LiveHeat.Engine.Heats;
+
 namespace LiveHeat.Engine.Rules;
 
 public abstract partial record HeatCommand
@@ -17,6 +19,9 @@ public abstract partial record HeatCommand
     {
         /// <summary>The sequence its author saw.</summary>
         public required long Head { get; init; }
+
+        /// <summary>Lanes whose appeal is open, as the signer was told: their results are signed as pending.</summary>
+        public Items<LaneNumber>? Pending { get; init; }
     }
 
     /// <summary>Open it again.</summary>

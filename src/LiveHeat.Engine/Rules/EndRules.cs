@@ -76,6 +76,14 @@ internal static class EndRules
             return Moved(heat, command.Head);
         }
 
+        var pending = heat.Pending;
+        if (!pending.SequenceEqual((command.Pending ?? []).Order()))
+        {
+            return new Verdict.Refused("appeal-open", pending.Count == 0
+                ? "No appeal is open any more. Look at the result again, then sign it."
+                : $"An appeal is open on {(pending.Count == 1 ? "lane" : "lanes")} {string.Join(", ", pending)}. Decide it first, or sign with {(pending.Count == 1 ? "this lane" : "these lanes")} marked as pending: a later revision settles it.");
+        }
+
         if (heat.Signatures.Any(signature => signature.By.Role == asking.By.Role && signature.Head == command.Head))
         {
             return new Verdict.Refused("already-signed", $"The {(asking.By.Role == Role.Organiser ? "organiser" : "head judge")} has signed already; the other signature is missing.");
@@ -86,7 +94,10 @@ internal static class EndRules
             return new Verdict.Refused("already-signed", "The second signature must come from another sign-in.");
         }
 
-        return new Verdict.Accepted(new HeatFact.Certified { Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head });
+        return new Verdict.Accepted(new HeatFact.Certified
+        {
+            Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head, Pending = pending.Count == 0 ? null : pending,
+        });
     }
 
     private static Verdict.Refused Moved(HeatState heat, long seen) => new(

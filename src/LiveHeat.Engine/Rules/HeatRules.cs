@@ -27,6 +27,7 @@ public static class HeatRules
             ?? ClockRules.Decide(heat, command, asking)
             ?? RulingRules.Decide(heat, command, asking)
             ?? NearTieRules.Decide(heat, command, asking)
+            ?? AppealRules.Decide(heat, command, asking)
             ?? EndRules.Decide(heat, command, asking)
             ?? throw new ArgumentOutOfRangeException(nameof(command), command, "No rule decides this command.");
     }

@@ -14,8 +14,14 @@ public static class Permissions
             HeatCommand.TakeSeat or HeatCommand.GiveUpSeat or HeatCommand.Ready => role is Role.Judge or Role.HeadJudge or Role.Organiser,
             HeatCommand.Call or HeatCommand.ReplaceCall or HeatCommand.ScheduleStart or HeatCommand.ObserveStart or HeatCommand.RecallStart
                 or HeatCommand.Resume or HeatCommand.ReturnToCall or HeatCommand.End or HeatCommand.Freeze or HeatCommand.Reopen => role is Role.Organiser,
+            HeatCommand.DecideAppeal => role is Role.HeadJudge,
             _ => role is Role.HeadJudge or Role.Organiser,
         };
+        if (!may && command is HeatCommand.DecideAppeal)
+        {
+            return new Verdict.Refused("not-yours", "Only the head judge decides an appeal.");
+        }
+
         if (!may)
         {
             return new Verdict.Refused("not-yours", $"A {Words(role)} cannot do this. Ask the {(command is HeatCommand.OnLane ? "head judge" : "organiser")}.");

@@ -7,9 +7,9 @@ namespace LiveHeat.Engine.Rules;
 internal static class RulingRules
 {
     /// <summary>An hour, in milliseconds: more is a slip of the finger, and sums of what stands must not overflow.</summary>
-    private const int MostMs = 3_600_000;
+    internal const int MostMs = 3_600_000;
 
-    private const int MostReps = 10_000;
+    internal const int MostReps = 10_000;
 
     public static Verdict? Decide(HeatState heat, HeatCommand command, Asking asking)
     {
@@ -84,6 +84,8 @@ internal static class RulingRules
         {
             HeatCommand.Void when rulesOnClock || target.Fact is HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady =>
                 new Verdict.Refused("wrong-phase", "Calls, seats, starts and signatures are not voided: recall, replace or reopen instead."),
+            HeatCommand.Void when target.Fact is HeatFact.AppealFiled { Lane: var lane } && heat.Find(lane)?.Appeals.Any(appeal => appeal.Filed.Id == command.Target && !appeal.Open) == true =>
+                new Verdict.Refused("wrong-phase", "This appeal is decided. Void the decision first, then the appeal can be taken back."),
             // A fact that was added is found by its tap's id too; what is voided is the adding.
             HeatCommand.Void => Accept(new HeatFact.Voided { Id = command.Id, Instant = asking.Now, By = asking.By, Target = target.Fact.Id, Reason = command.Reason }),
             HeatCommand.Admit when target.Fact is not HeatFact.Floor => new Verdict.Refused("no-such-fact", "Only a judge's tap can be admitted."),

@@ -26,4 +26,8 @@ public abstract record Verdict
 /// <param name="NewId">A fresh name for a start or a seat.</param>
 /// <param name="Setup">The heat as set up now, for a call; null when the heat is unknown.</param>
 /// <param name="Missing">Taps known to be on phones and not here, in words; empty when none.</param>
-public sealed record Asking(By By, LaneNumber? Lane, Instant Now, string NewId, HeatSnapshot? Setup, Items<string> Missing);
+public sealed record Asking(By By, LaneNumber? Lane, Instant Now, string NewId, HeatSnapshot? Setup, Items<string> Missing)
+{
+    /// <summary>How far the clocks of the venue are ahead of UTC, minutes: for times of day in a refusal.</summary>
+    public int VenueOffsetMinutes { get; init; }
+}

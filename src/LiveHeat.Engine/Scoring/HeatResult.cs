@@ -27,14 +27,17 @@ public enum Outcome
 
     /// <summary>All done in time, and what was lifted or read is the result.</summary>
     Through,
+
+    /// <summary>Put out of the workout.</summary>
+    Disqualified,
 }
 
 /// <summary>One team's line of a result.</summary>
 /// <param name="Lane">The lane with all its facts.</param>
 /// <param name="Outcome">How it ended.</param>
 /// <param name="Place">
-/// Within its division, from 1; null for a team that did not start, and for one that took a variant: it did other work than the division.
-/// Stopped teams rank after all others.
+/// Within its division, from 1; null for a team that did not start, is disqualified or has a void result, and for one that took a variant, unless the workout
+/// ranks it: it did other work than the division. Stopped teams rank after all others, and after them those whom a consequence ranks below.
 /// </param>
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="OfficialMs">Rounded time with rulings and penalties; null when not finished, unless the cap makes a time too.</param>
@@ -62,16 +65,16 @@ public static class HeatResult
 
         var divisions = snapshot.Workout.Prescriptions.Select(prescription => prescription.Division).ToList();
         return heat.Lanes.GroupBy(lane => lane.Entry.Division).OrderBy(group => divisions.IndexOf(group.Key))
-            .SelectMany(division => division.GroupBy(lane => lane.Plan.Group).OrderBy(group => group.First().Plan.VariantFrom is not null).ThenBy(group => group.Key, StringComparer.Ordinal))
+            .SelectMany(division => division.GroupBy(lane => lane.Plan.Group).OrderBy(group => group.First().Apart).ThenBy(group => group.Key, StringComparer.Ordinal))
             .SelectMany(group => Rank(heat, group.ToList(), now)).ToItems();
     }
 
     /// <summary>How a lane ended, as far as can be told at the instant.</summary>
     public static Outcome OutcomeOf(HeatState heat, LaneState lane, Instant now)
     {
-        if (lane.Withdrawn)
+        if (lane.Out)
         {
-            return Outcome.DidNotStart;
+            return lane.Disqualified is null ? Outcome.DidNotStart : Outcome.Disqualified;
         }
 
         if (lane.Finished)
@@ -97,12 +100,14 @@ public static class HeatResult
     {
         var outcomes = lanes.ToDictionary(lane => lane.Lane, lane => OutcomeOf(heat, lane, now));
         int Compare(LaneState left, LaneState right) => LiveOrder.Compare(heat, left, right);
-        var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Withdrawn), Compare);
+        var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Unranked), Compare);
         return ranked.Select((lane, i) => new ResultLine(
-                lane, outcomes[lane.Lane], lane.Plan.VariantFrom is null ? places[i] : null, lane.Plan.VariantFrom is null && places.Count(place => place == places[i]) > 1,
+                lane, outcomes[lane.Lane], lane.Apart ? null : places[i], !lane.Apart && places.Count(place => place == places[i]) > 1,
                 OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane)) { TiebreakMs = LiveOrder.TiebreakMs(heat, lane) })
-            .Concat(lanes.Where(lane => lane.Withdrawn).OrderBy(lane => lane.Lane)
-                .Select(lane => new ResultLine(lane, Outcome.DidNotStart, null, false, null, 0)));
+            .Concat(lanes.Where(lane => lane.Unranked).OrderBy(lane => lane.Disqualified is not null).ThenBy(lane => lane.Withdrawn).ThenBy(lane => lane.Lane)
+                .Select(lane => lane.Out
+                    ? new ResultLine(lane, outcomes[lane.Lane], null, false, null, 0)
+                    : new ResultLine(lane, outcomes[lane.Lane], null, false, OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane))));
     }
 
     private static long? OfficialMs(HeatState heat, LaneState lane, Outcome outcome) =>

@@ -43,7 +43,7 @@ public static class PartOrder
         var ranked = all.Where(one => one.Class < NoPlace).OrderBy(one => one.Class).ThenBy(one => one.Score, Comparer<PartScore>.Create(Compare)).ToList();
         var places = Ranking.Places(ranked, (ahead, behind) => ahead.Class == behind.Class && Compare(ahead.Score, behind.Score) == 0);
         return ranked.Select((one, i) => (new TeamPlace(one.Result.Team, places[i], Provisional: !one.Result.Certified), one.Score))
-            .Concat(all.Where(one => one.Class == NoPlace).Select(one => (new TeamPlace(one.Result.Team, 0, Taken.DidNotStart, !one.Result.Certified), one.Score))).ToItems();
+            .Concat(all.Where(one => one.Class == NoPlace).Select(one => (new TeamPlace(one.Result.Team, 0, WorkoutOrder.WhyUnranked(one.Result.Line), !one.Result.Certified), one.Score))).ToItems();
     }
 
     /// <summary>Who did other work than the division ranks below those who did its own.</summary>
@@ -52,7 +52,8 @@ public static class PartOrder
 
     private static int Class(ResultLine line, int part) => line switch
     {
-        { Outcome: Outcome.DidNotStart } => NoPlace,
+        { Lane.Unranked: true } => NoPlace,
+        { Lane.RanksBelow: true } => OtherWork,
         _ when line.Lane.Plan.VariantFrom <= line.Lane.Plan.Parts[part].Last => OtherWork,
         { Outcome: Outcome.Stopped } when line.Lane.DoneSteps < line.Lane.Plan.Parts[part].Last => 1,
         _ => 0,

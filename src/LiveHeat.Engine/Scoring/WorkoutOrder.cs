@@ -19,7 +19,7 @@ public static class WorkoutOrder
     public static Items<TeamPlace> Of(IEnumerable<TeamResult> results)
     {
         var all = results.ToList();
-        var ranked = all.Where(result => result.Line.Outcome != Outcome.DidNotStart).OrderBy(result => result, Comparer<TeamResult>.Create(Compare)).ToList();
+        var ranked = all.Where(result => !result.Line.Lane.Unranked).OrderBy(result => result, Comparer<TeamResult>.Create(Compare)).ToList();
         for (var i = 1; i < ranked.Count; i++)
         {
             // Within a heat its own result stands: people may have decided a near tie.
@@ -31,7 +31,7 @@ public static class WorkoutOrder
 
         var places = Ranking.Places(ranked, Tie);
         return ranked.Select((result, i) => new TeamPlace(result.Team, places[i], Provisional: !result.Certified))
-            .Concat(all.Where(result => result.Line.Outcome == Outcome.DidNotStart).Select(result => new TeamPlace(result.Team, 0, Taken.DidNotStart, !result.Certified))).ToItems();
+            .Concat(all.Where(result => result.Line.Lane.Unranked).Select(result => new TeamPlace(result.Team, 0, WhyUnranked(result.Line), !result.Certified))).ToItems();
     }
 
     private static bool AheadInHeat(TeamResult left, TeamResult right) => left.Heat == right.Heat && left.Line.Place is { } own && right.Line.Place is { } other && own < other;
@@ -40,8 +40,22 @@ public static class WorkoutOrder
         ? own == other
         : Compare(ahead, behind) == 0;
 
+    /// <summary>Why a team that has no place has none.</summary>
+    internal static Taken WhyUnranked(ResultLine line) => line.Outcome switch
+    {
+        Outcome.Disqualified => Taken.Disqualified,
+        Outcome.DidNotStart => Taken.DidNotStart,
+        _ => Taken.ResultVoid,
+    };
+
     private static int Compare(TeamResult left, TeamResult right)
     {
+        var byRank = Rank(left.Line).CompareTo(Rank(right.Line));
+        if (byRank != 0)
+        {
+            return byRank;
+        }
+
         var byClass = Class(left.Line).CompareTo(Class(right.Line));
         if (byClass != 0)
         {
@@ -90,6 +104,9 @@ public static class WorkoutOrder
     /// <summary>Teams with a time: those who are through, and where the cap makes a time too, those whom it stopped.</summary>
     private const int Finishers = 0;
     private const int OtherWork = 3;
+
+    /// <summary>First who did as prescribed, then whom a consequence ranks below them, then who did other work and has no place.</summary>
+    private static int Rank(ResultLine line) => line.Place is null ? 2 : line.Lane.RanksBelow ? 1 : 0;
 
     private static int Class(ResultLine line) => line switch
     {

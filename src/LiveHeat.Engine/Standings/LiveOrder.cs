@@ -5,7 +5,7 @@ namespace LiveHeat.Engine.Standings;
 /// <summary>A lane's place among the lanes it may be compared with.</summary>
 /// <param name="Lane">The lane.</param>
 /// <param name="Group">The prescription they share.</param>
-/// <param name="Place">From 1; lanes that tie share it (1, 2, 2, 4). Null for a team that did not start, and for one that took a variant: it has none in its division.</param>
+/// <param name="Place">From 1; lanes that tie share it (1, 2, 2, 4). Null for a team that did not start, is disqualified or has a void result, and for one that took a variant without a place in its division.</param>
 /// <param name="Tied">Somebody shares the place.</param>
 /// <param name="GapMs">Behind the leader at this lane's last confirmed point; null when unknown.</param>
 /// <param name="AheadMs">Behind the lane one place ahead, likewise.</param>
@@ -24,11 +24,11 @@ public static class LiveOrder
         var placings = new Dictionary<LaneNumber, Placing>();
         foreach (var group in heat.Lanes.GroupBy(lane => lane.Plan.Group))
         {
-            var (ranked, places) = FinishOrder.Of(heat, group.Where(lane => !lane.Withdrawn), (left, right) => Compare(heat, left, right));
+            var (ranked, places) = FinishOrder.Of(heat, group.Where(lane => !lane.Unranked), (left, right) => Compare(heat, left, right));
             for (var i = 0; i < ranked.Count; i++)
             {
                 var ahead = places[i] == 1 ? null : ranked[Enumerable.Range(0, i).Last(j => places[j] < places[i])];
-                var own = ranked[i].Plan.VariantFrom is null;
+                var own = !ranked[i].Apart;
                 placings[ranked[i].Lane] = new Placing(
                     ranked[i].Lane, group.Key, own ? places[i] : null, own && places.Count(place => place == places[i]) > 1,
                     Gap.BehindMs(heat, ranked[i], ranked[0]), ahead is null ? null : Gap.BehindMs(heat, ranked[i], ahead),
@@ -36,7 +36,7 @@ public static class LiveOrder
                     ahead is null ? 0 : Math.Max(0, Worth(ranked[0]) - Worth(ranked[i])));
             }
 
-            foreach (var lane in group.Where(lane => lane.Withdrawn))
+            foreach (var lane in group.Where(lane => lane.Unranked))
             {
                 placings[lane.Lane] = new Placing(lane.Lane, group.Key, null, false, null, null, 0);
             }
@@ -53,12 +53,19 @@ public static class LiveOrder
     public static long? TiebreakMs(HeatState heat, LaneState lane) =>
         lane.Tiebreak is { } split && heat.Snapshot is { } snapshot ? Timing.RoundingRules.Official(snapshot.Rounding, split.LaneMs) : null;
 
-    /// <summary>What is compared: worth done less the reps of penalties.</summary>
-    public static int Worth(LaneState lane) => Math.Max(0, lane.Worth - lane.PenaltyWorth);
+    /// <summary>What is compared: worth done less the reps of penalties. What an appeal gives back never makes it more than there is to do.</summary>
+    public static int Worth(LaneState lane) => lane.PenaltyWorth < 0 && lane.Plan.Timed
+        ? Math.Max(lane.Worth, Math.Min(lane.Worth - lane.PenaltyWorth, lane.Plan.WorthThrough(lane.Plan.LastStep)))
+        : Math.Max(0, lane.Worth - lane.PenaltyWorth);
 
     /// <summary>Negative when the left lane stands ahead; 0 for a tie.</summary>
     public static int Compare(HeatState heat, LaneState left, LaneState right)
     {
+        if (left.RanksBelow != right.RanksBelow)
+        {
+            return left.RanksBelow ? 1 : -1;
+        }
+
         if (CapPlus.Holds(left.Plan) && left is not { Finished: false, Stopped: not null } && right is not { Finished: false, Stopped: not null })
         {
             var byTime = CapPlus.ByTime(heat, left, right);

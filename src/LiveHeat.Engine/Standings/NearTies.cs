@@ -31,7 +31,7 @@ public static class NearTies
 
     private static IEnumerable<NearTie> AtFinish(HeatState heat, int handMs)
     {
-        foreach (var group in heat.Lanes.Where(lane => lane.Finish is not null).GroupBy(lane => lane.Plan.Group))
+        foreach (var group in heat.Lanes.Where(lane => lane.Finish is not null && !lane.Unranked).GroupBy(lane => (lane.Plan.Group, lane.RanksBelow)))
         {
             // All pairs: a bad clock two places away may be as close as a good one next to it.
             var finishers = group.OrderBy(lane => lane.MeasuredMs).ToList();
@@ -52,7 +52,7 @@ public static class NearTies
     /// <summary>What was decided of two lanes that are too close to measure; null when nothing was, or when their times have come apart since.</summary>
     internal static HeatFact.NearTieDecided? DecisionOn(HeatState heat, LaneState one, LaneState other)
     {
-        if (one.Finish is null || other.Finish is null || one.Plan.Group != other.Plan.Group || heat.DecisionOn(one.Lane, other.Lane) is not { } decided)
+        if (one.Finish is null || other.Finish is null || one.Plan.Group != other.Plan.Group || one.RanksBelow != other.RanksBelow || heat.DecisionOn(one.Lane, other.Lane) is not { } decided)
         {
             return null;
         }
@@ -66,7 +66,7 @@ public static class NearTies
 
     private static IEnumerable<NearTie> AtCap(HeatState heat, int handMs)
     {
-        foreach (var lane in heat.Lanes)
+        foreach (var lane in heat.Lanes.Where(lane => !lane.Unranked))
         {
             if (lane.NearCap is { } near && Math.Abs(near.LaneMs) <= Uncertain(near, handMs))
             {

@@ -20,6 +20,9 @@ public enum NewsKind
 
     /// <summary>A team stopped for good.</summary>
     Stopped,
+
+    /// <summary>A team was put out of the workout.</summary>
+    Disqualified,
 }
 
 /// <summary>One thing that happened between two states of a heat.</summary>
@@ -38,7 +41,7 @@ public static class News
     /// <summary>What is new, most important first; empty when nothing is worth a word.</summary>
     public static IEnumerable<NewsItem> Between(HeatState before, Items<Placing> placesBefore, HeatState after, Items<Placing> placesAfter, HeatFact fact)
     {
-        if (fact.AboutLane() is not { } number || before.Find(number) is not { } was || after.Find(number) is not { } now || now.DoneSteps == was.DoneSteps && now.Stopped == was.Stopped)
+        if (fact.AboutLane() is not { } number || before.Find(number) is not { } was || after.Find(number) is not { } now || (now.DoneSteps == was.DoneSteps && now.Stopped == was.Stopped && now.Disqualified == was.Disqualified))
         {
             yield break;
         }
@@ -49,6 +52,11 @@ public static class News
         if (now.Stopped is not null && was.Stopped is null)
         {
             yield return Item(NewsKind.Stopped);
+        }
+
+        if (now.Disqualified is not null && was.Disqualified is null)
+        {
+            yield return Item(NewsKind.Disqualified);
         }
 
         if (now.DoneSteps <= was.DoneSteps)

@@ -24,7 +24,7 @@ public static class PlanSplice
         return Join(plan, fromStep, renamed, plan.Group, plan.VariantFrom);
     }
 
-    /// <summary>The plan with another division's prescription from a step on. It can no longer be compared with others.</summary>
+    /// <summary>The plan with another division's prescription from a step on. Unless the workout says otherwise it can no longer be compared with others.</summary>
     public static Compiled Variant(RelayPlan plan, int fromStep, string prescription, Workout workout, LineUp team)
     {
         if (PlanCompiler.Compile(workout, team with { Athletes = plan.TeamOrder, Division = prescription }) is not Compiled.Plan(var other))
@@ -32,7 +32,9 @@ public static class PlanSplice
             return No("prescription", $"The workout has no prescription called {prescription}.");
         }
 
-        return Join(plan, fromStep, other, $"{plan.Group}+{prescription}@{fromStep}", Math.Min(fromStep, plan.VariantFrom ?? fromStep));
+        // Where the workout ranks those who take a variant with their division, they are compared with it.
+        var withDivision = workout.Consequences?.Variant is { } consequence && consequence != Consequence.Void;
+        return Join(plan, fromStep, other, withDivision ? plan.Group : $"{plan.Group}+{prescription}@{fromStep}", Math.Min(fromStep, plan.VariantFrom ?? fromStep));
     }
 
     private static Compiled Join(RelayPlan plan, int fromStep, RelayPlan rest, string group, int? variantFrom)

@@ -38,6 +38,12 @@ public sealed record Workout(
 {
     /// <summary>What makes a result; null, as in all that was written before there was a choice, is <see cref="ScoringRule.Usual"/>.</summary>
     public ScoringRule? Scoring { get; init; }
+
+    /// <summary>What an offence costs; null: the head judge says each time.</summary>
+    public PenaltyRule? Penalty { get; init; }
+
+    /// <summary>What follows from departures; null, as before there was a choice: nothing, and who takes a variant has no place.</summary>
+    public Consequences? Consequences { get; init; }
 }
 
 /// <summary>A division's amount of the work.</summary>

@@ -76,7 +76,7 @@ internal sealed class FloorScript(Desk organiser, Desk headJudge, TimeProvider t
             }
         }
 
-        var through = frame.Lanes.All(lane => lane.Status is LaneStatus.Finished or LaneStatus.Through or LaneStatus.Capped or LaneStatus.Stopped or LaneStatus.Withdrawn);
+        var through = frame.Lanes.All(lane => lane.Status is LaneStatus.Finished or LaneStatus.Through or LaneStatus.Capped or LaneStatus.Stopped or LaneStatus.Withdrawn or LaneStatus.Disqualified);
         var agreed = frame.Lanes.All(lane => lane.ReadBack is not null || lane.Status == LaneStatus.Withdrawn);
         doneLooks = through ? doneLooks + 1 : 0;
         if (through && (agreed || doneLooks > EndAfterLooks))

@@ -72,7 +72,7 @@ public static class LaneMarks
             yield return new(MarkKind.Plain, LaneMarkWords.Penalty(state.PenaltyMs, state.PenaltyReps));
         }
 
-        if (HeatTime.IsLive(frame.Phase) && state.Judge is null && state.Status is not (LaneStatus.Withdrawn or LaneStatus.Finished or LaneStatus.Through))
+        if (HeatTime.IsLive(frame.Phase) && state.Judge is null && state.Status is not (LaneStatus.Withdrawn or LaneStatus.Disqualified or LaneStatus.Finished or LaneStatus.Through))
         {
             yield return new(MarkKind.Trouble, LaneMarkWords.NoJudge);
         }

@@ -51,6 +51,9 @@ public sealed class WorkoutDraft
     /// <summary>What makes a result.</summary>
     public ScoringDraft Scoring { get; private init; } = new();
 
+    /// <summary>Penalty and consequences.</summary>
+    public ConsequenceDraft Consequences { get; private init; } = new();
+
     public List<MovementDraft> Movements { get; } = [];
 
     public List<PrescriptionDraft> Prescriptions { get; } = [];
@@ -69,7 +72,7 @@ public sealed class WorkoutDraft
 
         var draft = new WorkoutDraft
         {
-            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = ScoringDraft.Of(workout.Scoring), CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
+            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = ScoringDraft.Of(workout.Scoring), Consequences = ConsequenceDraft.Of(workout), CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
             Order = workout.Order switch
             {
                 RelayOrder.InTurn => OrderKind.InTurn, RelayOrder.Blocks => OrderKind.Blocks, RelayOrder.EachMovement => OrderKind.EachMovement,
@@ -121,6 +124,7 @@ public sealed class WorkoutDraft
             Checkpoint(), Scoring.HasFinish ? Finish : FinishKind.None,
             Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
             Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring.Make(this) };
+        workout = Consequences.Put(workout, this);
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field))]));
     }

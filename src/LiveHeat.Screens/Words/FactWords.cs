@@ -69,6 +69,7 @@ public static class FactWords
         {
             HeatFact.Voided => $"voided: {target}",
             HeatFact.Admitted => $"let count: {target}",
+            HeatFact.AppealDecided decided => $"decided, {AppealWords.Outcome(decided.Outcome, decided.AddMs, decided.Reps, decided.InHeat)}: {target}",
             _ => $"reason given for: {target}",
         };
     }

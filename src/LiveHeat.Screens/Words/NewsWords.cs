@@ -18,6 +18,7 @@ public static class NewsWords
             NewsKind.Overtake => $"{team} go past {passed}.",
             NewsKind.Finish => lane?.State.FinishMs is { } ms ? $"{team} are through: {TimeWords.Exact(lane.State.OfficialMs ?? ms)}, {CommonWords.NotOfficial}." : $"{team} are through.",
             NewsKind.Stopped => $"{team} have stopped.",
+            NewsKind.Disqualified => $"{team} are disqualified.",
             _ => Tag(item, lane, team),
         };
     }

@@ -36,6 +36,8 @@ public static class RulingWords
     public const string PenaliseHelp = "Seconds onto the result, or reps off it.";
     public const string AddTime = "Time to add (m:ss.t)";
     public const string TakeReps = "Reps to take off";
+    public const string NotWarned = "Not warned yet: warn first, or go on.";
+    public const string WarnFirst = "Warn first";
     public const string Warn = "Warn";
     public const string WarnHelp = "The next one may cost. It stands on the record.";
     public const string LineUp = "Change line-up";
@@ -86,8 +88,13 @@ public static class RulingWords
         HeatFact.Warned => "warned",
         HeatFact.Penalised penalty => $"penalty: {Penalty(penalty.AddMs, penalty.Reps)}",
         HeatFact.CallAnswered => "head judge came",
+        HeatFact.Disqualified => "disqualified",
+        HeatFact.AppealFiled appeal => $"{(appeal.Late ? "late " : "")}appeal by {appeal.Member}: {appeal.Grounds}",
         _ => fact.GetType().Name,
     };
+
+    /// <summary>What the workout says an offence costs.</summary>
+    public static string PenaltyOfWorkout(Engine.Workouts.PenaltyRule rule) => $"This workout: {Penalty(rule.AddMs, rule.Reps)} for each offence{(rule.WarnFirst ? " after a warning" : "")}.";
 
     /// <summary>"4 s given back", "1:30 taken".</summary>
     public static string Adjusted(int ms) => $"{Length(Math.Abs((long)ms))} {(ms < 0 ? "given back" : "taken")}";

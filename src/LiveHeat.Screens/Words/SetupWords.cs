@@ -24,6 +24,9 @@ public static class SetupWords
     public const string TimekeepersLabel = "Several timekeepers";
     public const string HandTiming = "A hand errs by (ms)";
     public const string HandTimingHelp = "Closer than this, people decide.";
+    public const string AppealMinutes = "Appeals for (minutes)";
+    public const string AppealMinutesHelp = "From the freeze, which posts the result.";
+    public const string AppealMinutesWrong = "Write whole minutes, from 0.";
     public const string HandTimingWrong = "Write whole milliseconds, from 0.";
 
     public const string Divisions = "Divisions";

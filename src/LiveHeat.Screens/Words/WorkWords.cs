@@ -44,6 +44,7 @@ public static class WorkWords
         LaneStatus.Capped => "not through in time",
         LaneStatus.Stopped => "has stopped",
         LaneStatus.Withdrawn => "did not start",
+        LaneStatus.Disqualified => "disqualified",
         _ => "",
     };
 
@@ -59,6 +60,7 @@ public static class WorkWords
         LaneStatus.Through => "all done",
         LaneStatus.Capped => "time cap",
         LaneStatus.Stopped => "stopped",
+        LaneStatus.Disqualified => "disqualified",
         _ => "withdrawn",
     };
 
@@ -90,7 +92,7 @@ public static class WorkWords
     /// <summary>What a finisher or a capped team has to show: a time, or reps.</summary>
     public static string Score(LaneView lane) => lane.State switch
     {
-        { Status: LaneStatus.Withdrawn } => "",
+        { Status: LaneStatus.Withdrawn or LaneStatus.Disqualified } => "",
         { Status: LaneStatus.Finished, FinishMs: null } => "time unknown",
         { Status: LaneStatus.Finished } state => TimeWords.Exact(state.OfficialMs ?? state.FinishMs!.Value),
         { Score: { } unit } state => ScoreWords.Of(Math.Max(0, state.Worth - (state.PenaltyReps * unit.Scale)), unit),

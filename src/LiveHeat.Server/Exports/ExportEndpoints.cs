@@ -38,14 +38,14 @@ internal static class ExportEndpoints
 
     private static IResult Result(ResultTable table) => Csv.File(
         $"result-{table.Heat}",
-        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash", "score", "unit"],
+        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash", "score", "unit", "disqualified", "pending"],
         table.Lanes.Select(lane => new object?[]
         {
             table.Heat, table.Workout, table.Status, table.Revision, lane.DivisionName, lane.Place, lane.Tied, lane.Lane, lane.Name, string.Join("; ", lane.Athletes),
             Word(lane.Outcome), lane.OfficialMs is { } ms ? TimeText.Of(ms) : null, lane.OfficialMs, lane.Worth, lane.WorthOfAll, lane.NoReps, lane.TagFaults,
             lane.Penalties.Sum(penalty => penalty.AddMs), lane.Penalties.Sum(penalty => penalty.Reps),
             lane.ReadBack is { } read ? read.Agreed ? "agreed" : "disputed" : null, table.HeadHash,
-            Amount(lane.Worth, lane.Score), Word((lane.Score ?? ScoreUnit.Reps).Unit),
+            Amount(lane.Worth, lane.Score), Word((lane.Score ?? ScoreUnit.Reps).Unit), lane.Disqualified, lane.Pending,
         }));
 
     private static IResult Splits(ResultTable table) => Csv.File(

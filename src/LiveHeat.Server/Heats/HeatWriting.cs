@@ -83,7 +83,10 @@ internal static class HeatWriting
         var snapshot = command is HeatCommand.Call or HeatCommand.ReplaceCall ? await setup.Snapshot(session.Heat, cancellation) : null;
         Asking Ask(HeatState state) => new(
             who.By(), who.Lane, time.Now, NewId(), snapshot,
-            command is HeatCommand.Freeze ? phones.Missing(session.Heat, state.Seats.Select(seat => seat.SignIn).ToHashSet()) : []);
+            command is HeatCommand.Freeze ? phones.Missing(session.Heat, state.Seats.Select(seat => seat.SignIn).ToHashSet()) : [])
+        {
+            VenueOffsetMinutes = (int)TimeZoneInfo.Local.GetUtcOffset(DateTimeOffset.FromUnixTimeMilliseconds(time.Now.UnixMs)).TotalMinutes,
+        };
 
         return await Written(async () => await session.Do(command, hash, Ask, cancellation) switch
         {

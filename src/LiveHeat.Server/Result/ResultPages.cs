@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Proof;
@@ -25,10 +26,14 @@ internal static class ResultPages
             [nameof(ResultPage.Fingerprint)] = certificates.Fingerprint,
             [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatSession.Broken(at) : null,
             [nameof(ResultPage.BriefingAddress)] = planned ? $"/briefing/{Uri.EscapeDataString(heat)}" : null,
-            [nameof(ResultPage.PrintedAt)] = DateTimeOffset.FromUnixTimeMilliseconds(time.Now.UnixMs).ToLocalTime(),
+            [nameof(ResultPage.AppealWindow)] = AppealLines.Window(session?.State.AppealsUntil, time.Now, Local),
+            [nameof(ResultPage.PrintedAt)] = Local(time.Now),
         })
         {
             StatusCode = table is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
         };
     }
+
+    /// <summary>On the venue's clocks, which are this computer's.</summary>
+    private static DateTimeOffset Local(Instant at) => DateTimeOffset.FromUnixTimeMilliseconds(at.UnixMs).ToLocalTime();
 }

@@ -10,7 +10,7 @@ namespace LiveHeat.Server.Result;
 /// <summary>The words of the result page.</summary>
 internal static class ResultWords
 {
-    public static string Place(ResultLane lane) => Place(lane.Place, lane.Tied);
+    public static string Place(ResultLane lane) => lane is { Pending: true, Place: not null } ? $"({Place(lane.Place, lane.Tied)}) pending" : Place(lane.Place, lane.Tied);
 
     public static string Place(int? place, bool tied) => place is { } known ? Ordinal(known) + (tied ? " =" : "") : "–";
 
@@ -19,6 +19,7 @@ internal static class ResultWords
     public static string Score(ResultLane lane) => lane switch
     {
         { Outcome: Outcome.DidNotStart } => "did not start",
+        { Outcome: Outcome.Disqualified } => "disqualified",
         { Outcome: Outcome.FinishedTimeUnknown } => "finished, time to be settled",
         { OfficialMs: { } ms } => TimeText.Of(ms),
         { RoundsAndReps: { } done } => RoundWords.Of(done),
@@ -45,6 +46,7 @@ internal static class ResultWords
         Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? "time cap" : "",
         Outcome.Stopped => "stopped",
         Outcome.Working => "still working",
+        Outcome.Disqualified => lane.Disqualified ?? "",
         _ => "",
     };
 
@@ -109,6 +111,7 @@ internal static class ResultWords
             parts.Add(apart);
         }
 
+        parts.AddRange(lane.Consequences);
         if (lane.NearTie is { } near)
         {
             parts.Add(near);

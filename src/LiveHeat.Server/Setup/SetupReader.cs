@@ -65,7 +65,10 @@ internal sealed class SetupReader(HeatRegistry registry)
             return new LaneEntry(lane.Lane, team.Id, team.Name, team.Division, team.Athletes);
         });
         return new HeatSnapshot(
-            all.Competition.Name, heat.Title, workout, lanes.ToItems(), all.Competition.Rounding, all.Competition.Timekeepers, all.Competition.HandTimingMs, heat.RerunOf);
+            all.Competition.Name, heat.Title, workout, lanes.ToItems(), all.Competition.Rounding, all.Competition.Timekeepers, all.Competition.HandTimingMs, heat.RerunOf)
+        {
+            AppealMinutes = all.Competition.AppealMinutes,
+        };
     }
 
     /// <summary>What is kept is old. Called after the write.</summary>

@@ -18,6 +18,7 @@ internal static class StandingsWords
     {
         { Taken: Taken.DidNotStart } => "did not start",
         { Taken: Taken.Disqualified } => "disqualified",
+        { Taken: Taken.ResultVoid } => "result void",
         { OfficialMs: { } ms } => TimeText.Of(ms),
         { RoundsAndReps: { } done } => RoundWords.Of(done),
         _ => ScoreWords.Of(score.Worth, score.Score),

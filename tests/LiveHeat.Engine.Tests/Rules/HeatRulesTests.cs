@@ -44,6 +44,9 @@ public class HeatRulesTests
         decide-near-tie    wp  no-near-tie     no-near-tie no-near-tie no-near-tie       no-near-tie        no-near-tie  no-near-tie wp
         decide-cap         wp  no-near-tie     no-near-tie no-near-tie no-near-tie       no-near-tie        no-near-tie  no-near-tie wp
         order-rerun        wp  ok              ok  ok                 ok                 ok                 ok           ok          wp
+        disqualify         wp  ok              ok  ok                 ok                 ok                 ok           ok          wp
+        file-appeal        wp  wp              wp  wp                 ok                 ok                 ok           ok          ok
+        decide-appeal      wp  ok              ok  ok                 ok                 ok                 ok           ok          wp
         freeze             wp  wp              wp  heat-still-running heat-still-running heat-still-running ok           wp          wp
         certify            wp  not-frozen      not-frozen not-frozen  not-frozen         not-frozen         not-frozen   ok          already-signed
         reopen             wp  wp              wp  wp                 wp                 wp                 wp           ok          ok
@@ -98,7 +101,7 @@ public class HeatRulesTests
             var (script, now) = In(phase);
             if (Decide(name, phase) is Verdict.Accepted(var fact))
             {
-                Assert.Equal((Some.Id("asks", 7), now, Some.Organiser), (fact.Id, fact.Instant, ((HeatFact.Desk)fact).By));
+                Assert.Equal((Some.Id("asks", 7), now, Asker(fact)), (fact.Id, fact.Instant, ((HeatFact.Desk)fact).By));
                 script.Append(fact);
                 Assert.Equal(fact, script.State.Find(fact.Id)!.Fact);
             }
@@ -109,8 +112,11 @@ public class HeatRulesTests
     {
         var (script, now) = In(phase);
         Assert.Equal(phase, script.State.PhaseAt(now));
-        return HeatRules.Decide(script.State, Command(command, script, now), Some.Asking(Some.Organiser, now, setup: Some.Snapshot()));
+        return HeatRules.Decide(script.State, Command(command, script, now), Some.Asking(command == "decide-appeal" ? Some.HeadJudge : Some.Organiser, now, setup: Some.Snapshot()));
     }
+
+    /// <summary>Only the head judge decides an appeal.</summary>
+    private static By Asker(HeatFact fact) => fact is HeatFact.AppealDecided ? Some.HeadJudge : Some.Organiser;
 
     /// <summary>The examples of the commands, so set that only the phase is against them.</summary>
     private static HeatCommand Command(string name, HeatScript script, Instant now)
@@ -126,7 +132,8 @@ public class HeatRulesTests
             HeatCommand.Admit about => about with { Target = script.State.Snapshot is null ? about.Target : script["early"] },
             HeatCommand.GiveReason about => about with { Target = script.State.Snapshot is null ? about.Target : script["warning"] },
             HeatCommand.Freeze freeze => freeze with { Head = script.State.Head },
-            HeatCommand.Certify certify => certify with { Head = script.State.SignedHead },
+            HeatCommand.Certify certify => certify with { Head = script.State.SignedHead, Pending = script.State.Pending },
+            HeatCommand.DecideAppeal decide => decide with { Target = script.State.Snapshot is null ? decide.Target : script["appeal"] },
             var other => other,
         };
     }
@@ -144,6 +151,7 @@ public class HeatRulesTests
             lane 1 ready with s-1
             lane 2 ready with s-2
             warn lane 1 [warning]
+            lane 1 appeals at -0:45 [appeal]
             lane 1 step 1 done at -0:40 [early]
             """);
         (Phase Phase, string Score, string Now)[] way =

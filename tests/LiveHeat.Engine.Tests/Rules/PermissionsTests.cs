@@ -4,15 +4,18 @@ using LiveHeat.Testing;
 
 namespace LiveHeat.Engine.Rules;
 
-/// <summary>docs/wire.md: judges take, give up and ready their own lane; the head judge rules; the organiser may do all.</summary>
+/// <summary>docs/wire.md: judges take, give up and ready their own lane; the head judge rules; the organiser may do all but decide an appeal.</summary>
 public class PermissionsTests
 {
     private static readonly string[] Judges = ["take-seat", "give-up-seat", "ready"];
 
+    /// <summary>The head judge's alone.</summary>
+    private const string DecideAppeal = "decide-appeal";
+
     private static readonly string[] HeadJudges =
     [
         "override-ready", "withdraw-lane", "halt", "send-back", "owe-reps", "hold-lane", "resume-lane", "adjust-time", "change-line-up", "take-variant", "void", "admit",
-        "give-reason", "add", "warn", "penalise", "answer-call", "decide-near-tie", "decide-cap", "order-rerun", "certify", .. Judges,
+        "give-reason", "add", "warn", "penalise", "answer-call", "decide-near-tie", "decide-cap", "order-rerun", "certify", "disqualify", "file-appeal", DecideAppeal, .. Judges,
     ];
 
     public static TheoryData<string> Commands => [.. WireNames.Commands.Select(pair => pair.Name)];
@@ -25,7 +28,7 @@ public class PermissionsTests
     [MemberData(nameof(Commands))]
     public void Each_role_may_do_what_is_its_own_and_nothing_else(string name)
     {
-        Assert.Null(Refuse(name, Role.Organiser));
+        Assert.Equal(name == DecideAppeal ? "not-yours" : null, Refuse(name, Role.Organiser)?.Code);
         Assert.Equal(HeadJudges.Contains(name) ? null : "not-yours", Refuse(name, Role.HeadJudge)?.Code);
         Assert.Equal(Judges.Contains(name) ? null : "not-yours", Refuse(name, Role.Judge)?.Code);
         Assert.Equal("not-yours", Refuse(name, Role.Announcer)?.Code);
@@ -48,6 +51,7 @@ public class PermissionsTests
     {
         Assert.Equal("A lane judge cannot do this. Ask the head judge.", Refuse("send-back", Role.Judge)!.Detail);
         Assert.Equal("A head judge cannot do this. Ask the organiser.", Refuse("schedule-start", Role.HeadJudge)!.Detail);
+        Assert.Equal("Only the head judge decides an appeal.", Refuse(DecideAppeal, Role.Organiser)!.Detail);
     }
 
     [Fact]

@@ -87,9 +87,12 @@ public class WirePinsTests
     [InlineData(typeof(Unit), "reps cal m kg lb")]
     [InlineData(typeof(Rounding), "up-tenth up-second up-hundredth down-hundredth")]
     [InlineData(typeof(TimekeeperRule), "athletics swimming")]
-    [InlineData(typeof(NewsKind), "lead overtake tag finish stopped")]
-    [InlineData(typeof(Outcome), "working finished finished-time-unknown capped stopped did-not-start through")]
-    [InlineData(typeof(LaneStatus), "waiting seated ready working held finished capped stopped withdrawn through")]
+    [InlineData(typeof(NewsKind), "lead overtake tag finish stopped disqualified")]
+    [InlineData(typeof(Outcome), "working finished finished-time-unknown capped stopped did-not-start through disqualified")]
+    [InlineData(typeof(LaneStatus), "waiting seated ready working held finished capped stopped withdrawn through disqualified")]
+    [InlineData(typeof(Consequence), "allowed penalty ranks-below void")]
+    [InlineData(typeof(AppealOutcome), "no-change seconds reps rerun")]
+    [InlineData(typeof(Points.Taken), "placed did-not-start disqualified result-void")]
     [InlineData(typeof(TapOutcome), "accepted known conflict refused")]
     public void Words_of_a_field_are_what_they_are(Type field, string names) => Assert.Equal(
         names, string.Join(' ', Enum.GetValues(field).Cast<object>().Select(value => JsonSerializer.Serialize(value, field, WireJson.Options).Trim('"'))));

@@ -11,6 +11,9 @@ public sealed class CommandRolesTests(SharedFloor shared) : FloorTest(shared)
     private static readonly string[] OrganisersOnly =
         ["call", "replace-call", "schedule-start", "observe-start", "recall-start", "resume", "return-to-call", "end", "freeze", "reopen"];
 
+    /// <summary>The head judge's alone.</summary>
+    private const string DecideAppeal = "decide-appeal";
+
     public static TheoryData<string> Commands => [.. WireNames.Commands.Select(command => command.Name)];
 
     /// <summary>A body with every field that any command needs; each takes its own. A new command that needs more is told here by an answer of 400.</summary>
@@ -18,7 +21,7 @@ public sealed class CommandRolesTests(SharedFloor shared) : FloorTest(shared)
     {
         lane = 1, seat = "s", lanes = new[] { 1 }, step = 1, reps = 1, adjustMs = 1000, fromStep = 1, athletes = new[] { "Ann", "Bo", "Cy" }, prescription = "open",
         target = heat.Floor.Organiser.NewId(), source = "paper", tap = heat[1].Done(1), head = 0, addMs = 1000, reason = "r",
-        tie = true, inTime = true, inHeat = "rerun",
+        tie = true, inTime = true, inHeat = "rerun", member = "Ann", grounds = "two reps not counted", outcome = "no-change",
     };
 
     [Fact]
@@ -38,6 +41,11 @@ public sealed class CommandRolesTests(SharedFloor shared) : FloorTest(shared)
                     Assert.Equal((command, 403, "not-yours"), await Told(heat, heat[1].Phone, command));
                 }
 
+                if (command == DecideAppeal)
+                {
+                    Assert.Equal((command, 403, "not-yours"), await Told(heat, Floor.Organiser, command));
+                }
+
                 if (OrganisersOnly.Contains(command))
                 {
                     Assert.Equal((command, 403, "not-yours"), await Told(heat, Floor.HeadJudge, command));
@@ -51,7 +59,7 @@ public sealed class CommandRolesTests(SharedFloor shared) : FloorTest(shared)
     public async Task Whoever_may_ask_gets_another_answer_than_that(string command)
     {
         var heat = await Floor.Run(lanes: 1);
-        Visitor[] may = [Floor.Organiser, .. OrganisersOnly.Contains(command) ? (Visitor[])[] : [Floor.HeadJudge], .. Judges.Contains(command) ? (Visitor[])[heat[1].Phone] : []];
+        Visitor[] may = [.. command == DecideAppeal ? (Visitor[])[] : [Floor.Organiser], .. OrganisersOnly.Contains(command) ? (Visitor[])[] : [Floor.HeadJudge], .. Judges.Contains(command) ? (Visitor[])[heat[1].Phone] : []];
 
         foreach (var who in may)
         {

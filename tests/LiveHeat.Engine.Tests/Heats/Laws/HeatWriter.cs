@@ -76,6 +76,9 @@ internal sealed class HeatWriter(HeatSnapshot heat)
             case 91 when beat.Pick % 2 == 0: Desk(id => new HeatFact.NearTieDecided { Id = id, Instant = now, By = Some.HeadJudge, Lanes = [new(1), new(2)], Tie = beat.Pick % 4 == 0 }); break;
             case 91 when beat.Pick % 3 == 0: Desk(id => new HeatFact.CapDecided { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, InTime = beat.Pick % 4 == 1, WithinMs = beat.Count * 10 }); break;
             case 91: Desk(id => new HeatFact.Warned { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
+            case 92 when beat.Pick % 5 == 0: Desk(id => new HeatFact.AppealFiled { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, Member = "Ann", Grounds = "a rep" }); break;
+            case 92 when beat.Pick % 5 == 1 && PickFact(beat, fact => fact is HeatFact.AppealFiled) is { } appeal: Desk(id => new HeatFact.AppealDecided { Id = id, Instant = now, By = Some.HeadJudge, Target = appeal, Outcome = AppealOutcome.Seconds, AddMs = (beat.Count - 6) * 1000 }); break;
+            case 92 when beat.Pick % 5 == 2: Desk(id => new HeatFact.Disqualified { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, Reason = "left the floor" }); break;
             case 92: Desk(id => new HeatFact.Penalised { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane, AddMs = beat.Count * 1000, Reps = beat.Step }); break;
             case 93: Desk(id => new HeatFact.CallAnswered { Id = id, Instant = now, By = Some.HeadJudge, Lane = lane }); break;
             case 94 when beat.Pick % 3 == 0 && !halted: Desk(id => new HeatFact.StartRecalled { Id = id, Instant = now, By = Some.Organiser, Start = $"start-{starts}" }); Start(); break;

@@ -10,7 +10,7 @@ const STANDS_OUT = 3;
  *   rank: 1 to 3 for the places that stand out, else 0; beside: gap, time, reps or what became of the lane
  */
 export function standingOf(lane, scene) {
-  if (lane.status === 'withdrawn') return { place: null, rank: 0, beside: words.withdrawn };
+  if (lane.status === 'withdrawn' || lane.status === 'disqualified') return { place: null, rank: 0, beside: words[lane.status] };
   const placed = lane.place > 0 && (scene === 'result' || hasShown(lane));
   const place = placed ? { tie: lane.tied ? words.tied : '', ...ordinal(lane.place) } : null;
   return { place, rank: placed && lane.place <= STANDS_OUT ? lane.place : 0, beside: scene === 'result' ? scoreOf(lane) : placed ? gapOf(lane) : unplaced(lane) };
@@ -33,7 +33,7 @@ function gapOf(lane) {
 /** A finisher's official time; the work of everyone else. */
 export function scoreOf(lane) {
   if (lane.status === 'finished') return words.finishTime(lane);
-  return lane.status === 'withdrawn' ? words.withdrawn : words.worth(lane.worth ?? 0, lane.score);
+  return lane.status === 'withdrawn' || lane.status === 'disqualified' ? words[lane.status] : words.worth(lane.worth ?? 0, lane.score);
 }
 
 /** Lane numbers by place, each group by itself, in the order in which the groups stand on the floor. @param {any[]} sheetLanes @param {Map<number, any>} states */

@@ -62,6 +62,7 @@ export const words = {
   laneReady: 'ready',
   laneNotReady: 'not yet',
   withdrawn: 'withdrawn',
+  disqualified: 'disqualified',
   stopped: 'stopped',
   noPlace: '\u2013',
 
@@ -75,6 +76,7 @@ export const words = {
       case 'held': return 'held';
       case 'stopped': return 'stopped';
       case 'withdrawn': return 'withdrawn';
+      case 'disqualified': return 'disqualified';
       default: return '';
     }
   },

@@ -11,7 +11,7 @@ import { PACE_PART, paint } from './paint.js';
 const ROLL_OUT_MS = 700;            // how long the tape takes to reach a newly confirmed point
 const CALM_EVERY_MS = 1_000;        // with less motion asked for, the estimate steps once a second
 const ROLLING = new Set(['waiting', 'seated', 'ready', 'working', 'held']);        // a roll stands at the tape's end
-const UNPACED = new Set(['held', 'finished', 'withdrawn']);                             // a finished lane's own time stands, and so would its line
+const UNPACED = new Set(['held', 'finished', 'withdrawn', 'disqualified']);                             // a finished lane's own time stands, and so would its line
 const LEAST_MOVE = 0.25;            // CSS pixels; less is not worth a change
 
 /** @typedef {import('./layout.js').Step} Step */

@@ -1,0 +1,49 @@
+using System.Text.Json;
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Testing;
+
+namespace LiveHeat.Engine.Wire;
+
+/// <summary>Penalty, consequences and the time for appeals, to the letter; where nothing is said nothing is written.</summary>
+public class ConsequencePinsTests
+{
+    private const string Told = ""","penalty":{"addMs":30000,"reps":0,"warnFirst":true},"consequences":{"wrongAthlete":"penalty","lineUpChange":"ranks-below","variant":null}}""";
+
+    private static readonly Workout Silent = Some.Workout();
+
+    [Fact]
+    public void A_workout_says_them_last_or_not_at_all()
+    {
+        var told = Silent with { Penalty = new(30_000), Consequences = new(Consequence.Penalty, Consequence.RanksBelow) };
+        var silent = JsonSerializer.Serialize(Silent, WireJson.Options);
+
+        Assert.DoesNotContain("penalty", silent, StringComparison.Ordinal);
+        Assert.DoesNotContain("consequences", silent, StringComparison.Ordinal);
+        Assert.Equal(silent[..^1] + Told, JsonSerializer.Serialize(told, WireJson.Options));
+        Assert.Equal(told, JsonSerializer.Deserialize<Workout>(silent[..^1] + Told, WireJson.Options));
+        Assert.Equal(Silent, JsonSerializer.Deserialize<Workout>(silent, WireJson.Options));
+    }
+
+    [Fact]
+    public void What_is_left_out_of_them_has_its_usual_value()
+    {
+        Assert.Equal(new PenaltyRule(0, 5, WarnFirst: true), JsonSerializer.Deserialize<PenaltyRule>("""{"addMs":0,"reps":5}""", WireJson.Options));
+        Assert.Equal(new Consequences() { Variant = Consequence.Void }, JsonSerializer.Deserialize<Consequences>("""{"variant":"void"}""", WireJson.Options));
+        Assert.Equal(new CompetitionSetup("Breakwater Relays"), JsonSerializer.Deserialize<CompetitionSetup>("""{"name":"Breakwater Relays"}""", WireJson.Options));
+    }
+
+    [Fact]
+    public void A_snapshot_says_the_time_for_appeals_last_or_not_at_all_and_a_signature_its_pending_lanes()
+    {
+        var silent = JsonSerializer.Serialize(Some.Snapshot(), WireJson.Options);
+        Assert.DoesNotContain("appealMinutes", silent, StringComparison.Ordinal);
+        Assert.Equal($"{silent[..^1]},\"appealMinutes\":20}}", JsonSerializer.Serialize(Some.Snapshot() with { AppealMinutes = 20 }, WireJson.Options));
+
+        var signed = Examples.Facts.OfType<HeatFact.Certified>().Single() with { Pending = [new(2), new(4)] };
+        Assert.Contains("""{"fact":"certified","head":413,"pending":[2,4],"by":""", WireJson.Write(signed), StringComparison.Ordinal);
+        Assert.Equal(signed, WireJson.ReadFact(WireJson.Write(signed)));
+    }
+}
