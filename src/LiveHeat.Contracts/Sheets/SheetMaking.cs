@@ -63,7 +63,8 @@ public static class SheetMaking
             Score = ScoreWords.UnlessWork(lane.Plan),
         };
 
-    private static int ExpectedSteps(RelayPlan plan)
+    /// <summary>See <see cref="SheetLane.ExpectedSteps"/>.</summary>
+    public static int ExpectedSteps(RelayPlan plan)
     {
         var atCap = plan.Steps.FirstOrDefault(step => plan.ExpectedMsThrough(step.Number) >= plan.CapMs) ?? plan.Steps[^1];
         return plan.Steps.Last(step => step.Round == atCap.Round).Number;

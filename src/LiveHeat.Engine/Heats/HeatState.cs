@@ -95,6 +95,10 @@ public sealed partial record HeatState
     /// <summary>All entries about a lane in ledger order: its taps, the rulings on it, and what was ruled on any of those.</summary>
     public Items<Entry> EntriesOf(LaneNumber lane) => Log.ByLane.GetValueOrDefault(lane);
 
+    /// <summary>Taps that play a part as the lane's judge's, in the order they happened: not voided, undone or held, and no witness's or timekeeper's.</summary>
+    public IReadOnlyList<HeatFact.Floor> StandingTaps(LaneNumber lane) =>
+        Find(lane) is { Plans: { } plans } state ? LaneFold.Standing(Context(state.Entry), EntriesOf(lane), plans) : [];
+
     /// <summary>All entries in ledger order.</summary>
     public IReadOnlyList<Entry> Entries => Log.All;
 
@@ -159,12 +163,10 @@ public sealed partial record HeatState
         };
     }
 
-    private LaneState Fold(LaneEntry entry, LanePlans? known) => LaneFold.Play(
-        new LaneContext(
-            Snapshot!, Log.Bounds, Clock, Seats.Where(seat => seat.Lane == entry.Lane).ToItems(),
-            Log.Overrides.Where(pair => pair.Lanes.Contains(entry.Lane)).Select(pair => pair.Sequence).ToItems(),
-            Log.Voided, Log.Admitted, Freeze?.Head),
-        entry,
-        EntriesOf(entry.Lane),
-        known);
+    private LaneState Fold(LaneEntry entry, LanePlans? known) => LaneFold.Play(Context(entry), entry, EntriesOf(entry.Lane), known);
+
+    private LaneContext Context(LaneEntry entry) => new(
+        Snapshot!, Log.Bounds, Clock, Seats.Where(seat => seat.Lane == entry.Lane).ToItems(),
+        Log.Overrides.Where(pair => pair.Lanes.Contains(entry.Lane)).Select(pair => pair.Sequence).ToItems(),
+        Log.Voided, Log.Admitted, Freeze?.Head);
 }

@@ -60,6 +60,14 @@ public static class LaneFold
         return context.Snapshot.Workout.Consequences is null ? state : state with { Applied = LaneConsequences.Of(context.Snapshot.Workout, state, rulings, context.Clock) };
     }
 
+    /// <summary>Taps that stand as the judge's.</summary>
+    internal static IReadOnlyList<HeatFact.Floor> Standing(LaneContext context, Items<Entry> facts, LanePlans plans)
+    {
+        var taps = TapOrder.Arrange(Sort(context, facts).Taps);
+        var standing = new TapStanding(context, plans, taps);
+        return [.. taps.Where(tap => standing.Stands(tap) && standing.DutyOf(tap) == Duty.Primary).Select(tap => tap.Tap)];
+    }
+
     private static bool InForce(Entry ruling, HeatBounds bounds) => ruling.Fact switch
     {
         HeatFact.LineUpChanged or HeatFact.VariantTaken or HeatFact.LaneWithdrawn or HeatFact.Disqualified => ruling.Sequence > bounds.Call,

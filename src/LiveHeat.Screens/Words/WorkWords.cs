@@ -24,6 +24,9 @@ public static class WorkWords
         _ => lane.Rounds > 0 ? "last work" : "",
     };
 
+    /// <summary>"Round 3", over what belongs to it.</summary>
+    public static string RoundNumber(int round) => $"Round {round}";
+
     /// <summary>"in round 5 of 8, on 12 burpees", or how it ended.</summary>
     public static string Distance(LaneView lane)
     {

@@ -65,6 +65,10 @@ public sealed class PadLookTests(Hall hall) : HallTest(hall)
         var heat = await Hall.Call(LongWords(), Entrants(Lane));
         var phone = await WorkingPhone(heat, Lane);
         await Look(phone, "a count");
+        await phone.Touch("standard");
+        await Expect(phone.Act("standard-panel")).ToBeVisibleAsync();
+        await Look(phone, "the standard", ".panel");
+        await phone.Touch("standard-close");
         await phone.Press("no-rep");
         await Expect(phone.Act("fault-1")).ToBeVisibleAsync();
         await Look(phone, "faults");

@@ -20,6 +20,7 @@ public sealed partial class OpenApiTests(SharedApp shared) : IClassFixture<Share
     [InlineData("get", "/api/heats/{heat}/result")]
     [InlineData("get", "/api/heats/{heat}/replay")]
     [InlineData("get", "/api/heats/{heat}/export")]
+    [InlineData("get", "/api/live/{heat}")]
     [InlineData("get", "/api/program")]
     [InlineData("get", "/api/pad")]
     [InlineData("get", "/api/library")]

@@ -86,7 +86,8 @@ class Pad {
 
   /** Recorded at once; a reason is a second tap that replaces it. */
   recordNoRep(stamp, fact) {
-    const { faults } = this.model.step;
+    const { known, step } = this.model, used = name => new Set(known.filter(({ fact: one }) => one.fault === name).map(({ fact: { id } }) => id)).size;
+    const faults = [...step.faults].sort((one, other) => used(other) - used(one));   // those of this heat first; the workout's order among equals
     this.record(stamp, fact);
     const { id } = this.recorder.storing.at(-1).fact;
     if (faults.length) this.set({ faultsFor: { id, stamp, fact, faults, until: performance.now() + FAULTS_MS } });
@@ -95,6 +96,17 @@ class Pad {
   giveFault(fault) {
     const { id, stamp, fact } = this.faultsFor;
     this.record(stamp, { fact: 'undone', target: id }, { ...fact, fault });
+  }
+
+  /** A panel that is fetched when it is first wanted; it goes with the step it was opened on. */
+  async open(name) {
+    const later = await import(`./views/${name}.js`).catch(() => null);
+    if (later && this.view === 'heat') this.set({ later, panel: name, panelOf: this.model.open }); else this.note('later');
+  }
+
+  close() {
+    if (this.faultsFor) this.faultsFor.until = performance.now() + FAULTS_MS;
+    this.set({ panel: null });
   }
 
   ignored(why) {
@@ -185,7 +197,7 @@ class Pad {
       this.callAt = 0;
       this.record(this.callStamp, { fact: 'head-judge-called', note: null });
     }
-    if (this.faultsFor?.until < now) this.set({ faultsFor: null });
+    if (this.faultsFor?.until < now && !this.panel) this.set({ faultsFor: null });
     if (this.viewName() !== this.view || this.isCapped() !== this.capped || this.model?.turnAt < this.clock.now()) this.draw();
     this.beat();
   }
@@ -231,6 +243,7 @@ class Pad {
       this.drawn = VIEWS[view](this);
       this.root.replaceChildren(this.drawn.root, this.status.root);
     }
+    if (this.panel !== 'here' && this.panelOf !== this.model?.open) this.panel = null;
     this.drawn.update();
     this.status.update();
     this.beat();

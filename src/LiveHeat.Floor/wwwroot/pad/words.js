@@ -109,6 +109,7 @@ const ENGLISH = {
   'tag-fault.open': 'tag again',
   'already': 'already working',
   'fault.why': 'Why? (optional)',
+  'standard': 'standard',
 
   'undo': 'hold to undo:',
   'undo.nothing': '–',
@@ -185,6 +186,7 @@ const ENGLISH = {
   'note.settling': 'Too quick after the last one: nothing recorded.',
   'note.second-finger': 'Second finger ignored.',
   'note.let-go': 'Let go too soon: nothing recorded.',
+  'note.later': 'Not on this phone yet. Try again in a moment.',
   'note.early': 'That is very fast. Keep holding if it is done.',
   'note.halted': 'The heat is halted. What is done is done.',
   'note.signed-out': 'Signed out. Go on: taps stay here.',

@@ -84,6 +84,21 @@ public class DemoCompetitionTests
     }
 
     [Fact]
+    public void Tells_every_movement_part_by_part_and_what_each_of_its_faults_means()
+    {
+        foreach (var movement in Setup.Workouts.SelectMany(workout => workout.Movements))
+        {
+            var full = Assert.IsType<Standard>(movement.FullStandard);
+            Assert.All([full.Start, full.Finish, full.Caution!], part => Assert.EndsWith(".", part, StringComparison.Ordinal));
+            Assert.Contains(full.Caution![1..], movement.Standard, StringComparison.Ordinal);
+            Assert.NotEmpty(full.Between);
+            Assert.NotEmpty(full.Allowed);
+            Assert.Equal(movement.Faults, full.Faults.Select(fault => fault.Name).ToItems());
+            Assert.All(full.Faults, fault => Assert.True(fault.How.Length > 15, fault.Name));
+        }
+    }
+
+    [Fact]
     public void Survives_the_wire()
     {
         var json = JsonSerializer.Serialize(Setup, WireJson.Options);

@@ -66,14 +66,14 @@ function targetView(pad) {
       root.dataset.kind = kind;
       target.dataset.fact = JSON.stringify(carried);
       target.disabled = !carried;
-      done.relabel(JSON.stringify([step.step, shown]), deadMs(model, model.carried, pad.clock.rate));
+      done.relabel(JSON.stringify([step.step, shown, !!pad.panel]), deadMs(model, model.carried, pad.clock.rate));
 
       noRep.hidden = isValue || kind === 'finish';
       noRep.carried = { fact: isTag ? 'tag-fault' : 'no-rep', step: step.step, fault: null };
       put(fault, say(noRep.carried.fact));
       put(effect, isTag ? say('tag-fault.open') : checkpoint(step, pad.sheet) ? say('no-rep.count', { n: count }) : say('no-rep.open'));
       put(soFar, say('no-rep.so-far', { n: noReps }));
-      wrong.relabel(`${step.step} ${noReps}`, NO_REP_DEAD_MS);
+      wrong.relabel(`${step.step} ${noReps} ${!pad.panel}`, NO_REP_DEAD_MS);
       already.hidden = !isTag;
       put(receiver, isTag ? shown[1] : '');
       late.relabel(String(step.step), DEAD_MS);
@@ -86,10 +86,10 @@ function targetView(pad) {
   };
 }
 
-function head(pad, under) {
+function head(pad, under, tag = laneTag(pad.model.lane)) {
   const team = h('h2'), clock = h('b'), cap = h('small');
   return {
-    root: h('header', {}, laneTag(pad.model.lane), h('div.team', {}, team, under), h('div.clock', {}, clock, cap)),
+    root: h('header', {}, tag, h('div.team', {}, team, under), h('div.clock', {}, clock, cap)),
     tick() {
       const { frame, model, capped } = pad, at = heatMs(frame, frame?.haltedAt ?? pad.clock.now()), limit = capMs(model);
       put(team, model.line.name);
@@ -127,7 +127,7 @@ export function timer(pad) {
 }
 
 export function heat(pad) {
-  const who = h('span'), top = head(pad, h('div.who', {}, dutyMark(pad), ' ', who));
+  const who = h('span'), top = head(pad, h('div.who', {}, dutyMark(pad), ' ', who), h('button.lane', { act: 'standard', on: () => pad.open('standard') }, String(pad.model.lane), h('small', {}, say('standard'))));
   const tape = strip(), then = h('div.then-line'), work = targetView(pad), bar = foot(pad, true), atCap = capView(pad), panel = h('div.panel');
   const root = h('div.body.heat', {}, top.root, tape.root, then, atCap.root, work.root, bar.root, panel);
 
@@ -142,7 +142,7 @@ export function heat(pad) {
   function thenLine() {
     const { faultsFor } = pad;
     if (notice(pad, then)) { /* it has the place */ } else if (faultsFor) {
-      refill(then, faultsFor, () => [h('p.why', {}, say('fault.why')), ...faultsFor.faults.map((fault, i) => button(`fault-${i + 1}`, fault, () => pad.giveFault(fault)))]);
+      refill(then, faultsFor, () => [button('why', say('fault.why'), () => pad.open('standard'), '.why'), ...faultsFor.faults.map((fault, i) => button(`fault-${i + 1}`, fault, () => pad.giveFault(fault)))]);
     } else {
       const [next, ...more] = following(pad.model).map(({ label }) => label);
       refill(then, [next, more], () => h('p', {}, say('then'), ' ', h('strong', {}, next ?? say('then.last')), ...more.map(label => `${say('then.more')} ${label}`)));
@@ -171,7 +171,8 @@ export function heat(pad) {
       bar.update();
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
-      if (open) refill(panel, [open, model.open, model.athlete, kept.hand, look], () => (pad.away ? awayPanel(pad) : herePanel(pad)));
+      panel.classList.toggle('standard', open === 'standard');
+      if (open) refill(panel, [open, model.open, model.athlete, kept.hand, look], () => (pad.away ? awayPanel(pad) : open === 'here' ? herePanel(pad) : pad.later.panel(pad)));
     },
   };
 }

@@ -1,0 +1,27 @@
+using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Sheets;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+
+namespace LiveHeat.Contracts.Live;
+
+/// <summary>Makes what other people's pages may show of a heat, from its frame and sheet.</summary>
+public static class LiveMaking
+{
+    /// <summary>The heat as the stands see it.</summary>
+    public static LiveHeatFrame Of(Frame frame, Sheet sheet) => new(
+        frame.Heat, sheet.Competition, sheet.Title, sheet.Workout.Name, frame.Sequence, frame.MadeAt, frame.Phase, frame.Phase == Phase.Certified, frame.Start?.GoAt,
+        frame.HaltedAt, frame.HaltedMs, frame.EndedAt, frame.CapMs,
+        (from lane in sheet.Lanes from state in frame.Lanes where state.Lane == lane.Lane select Lane(lane, state)).ToItems());
+
+    private static LiveLane Lane(SheetLane lane, LaneFrame state)
+    {
+        var open = state.Open <= lane.Steps.Count && state.Status is not LaneStatus.Finished ? lane.Steps[state.Open - 1] : null;
+        return new LiveLane(
+            lane.Lane, lane.Name, lane.DivisionName, state.Status, open?.Round is > 0 and var round ? round : null,
+            // A tag's words name an athlete.
+            open is null ? null : open.Kind == StepKind.Tag ? "tag" : open.Label,
+            state.Worth, lane.ExpectedSteps is null ? lane.Steps.Sum(step => step.Worth) : null, state.Place, state.Tied, state.GapMs, state.OfficialMs);
+    }
+}

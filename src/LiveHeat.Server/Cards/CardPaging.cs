@@ -1,0 +1,97 @@
+namespace LiveHeat.Server.Cards;
+
+/// <summary>Deals a card's rounds out to sheets of A4, by the room that their lines need. Lengths in millimetres, as in cards.css.</summary>
+internal static class CardPaging
+{
+    /// <summary>A4 less the margins above and below, less a little: letters of other widths than expected take another line now and then.</summary>
+    private const double Sheet = 275 - 8;
+
+    private const double FirstHead = 47;
+    private const double NextHead = 13;
+    private const double Foot = 44;
+    private const double Heading = 6.5;
+    private const double TextLine = 4.4;
+    private const double BoxLine = 4.9;
+    private const double Around = 2.2;
+    private const double MoreRounds = 44;
+
+    /// <summary>Boxes in a row of a column.</summary>
+    private const int BoxesInRow = 20;
+
+    /// <summary>Letters of a label in a row, beside the no-rep line.</summary>
+    private const int LettersInRow = 34;
+
+    public static IReadOnlyList<IReadOnlyList<CardRound>> Pages(IReadOnlyList<CardRound> rounds, bool endless)
+    {
+        var pages = new List<IReadOnlyList<CardRound>>();
+        var left = rounds.ToList();
+        while (left.Count > 0)
+        {
+            var head = pages.Count == 0 ? FirstHead : NextHead;
+            var (last, whole) = (2 * (Sheet - head - Foot) - (endless ? MoreRounds : 0), 2 * (Sheet - head));
+            if (left.Sum(Height) <= last)
+            {
+                pages.Add(left);
+                return pages;
+            }
+
+            var (page, rest) = Fill(left, whole);
+            pages.Add(page);
+            left = rest;
+        }
+
+        // What is signed stands on a sheet with the last lines of the work.
+        return pages;
+    }
+
+    /// <summary>As much as there is room for; a long round goes on, line by line, on the next sheet. Something is always left for it: the sheet with the signatures.</summary>
+    private static (List<CardRound> Page, List<CardRound> Left) Fill(IReadOnlyList<CardRound> rounds, double room)
+    {
+        var page = new List<CardRound>();
+        for (var i = 0; i < rounds.Count; i++)
+        {
+            var round = rounds[i];
+            if (Height(round) <= room && i < rounds.Count - 1)
+            {
+                page.Add(round);
+                room -= Height(round);
+                continue;
+            }
+
+            var fits = 0;
+            for (var taken = Heading; fits < round.Lines.Count - 1 && taken + Height(round.Lines[fits]) <= room; fits++)
+            {
+                taken += Height(round.Lines[fits]);
+            }
+
+            if (page.Count == 0 || round.Lines.Count > 12)
+            {
+                fits = Math.Max(page.Count == 0 ? 1 : 0, fits);
+            }
+            else
+            {
+                fits = 0;
+            }
+
+            if (fits > 0)
+            {
+                page.Add(round with { Lines = [.. round.Lines.Take(fits)] });
+                round = round with { Lines = [.. round.Lines.Skip(fits)] };
+            }
+
+            return (page, [.. new[] { round }.Where(one => one.Lines.Count > 0), .. rounds.Skip(i + 1)]);
+        }
+
+        return (page, []);
+    }
+
+    private static double Height(CardRound round) => Heading + round.Lines.Sum(Height);
+
+    private static double Height(CardLine line)
+    {
+        var letters = line.Label.Length + line.Notes.Length + line.Who.Length + 2;
+        var text = TextLine * ((letters + LettersInRow - 1) / LettersInRow);
+        var boxes = line.Kind == "set" ? BoxLine * ((line.Boxes + BoxesInRow - 1) / BoxesInRow) : line.Kind == "value" ? BoxLine : 0;
+        return text + boxes + Around;
+    }
+}
