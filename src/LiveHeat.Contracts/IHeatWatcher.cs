@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Forecasts;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Phones;
 
@@ -8,6 +9,9 @@ public interface IHeatWatcher
 {
     /// <summary>A whole state of the heat watched.</summary>
     Task FrameReady(Frame frame);
+
+    /// <summary>What is foretold of the heat watched and what is worth saying, to whoever watches that.</summary>
+    Task ForecastReady(ForecastFrame forecast);
 
     /// <summary>The list of heats or the current heat changed: read it again.</summary>
     Task ProgramChanged();
@@ -21,6 +25,9 @@ public interface IHeatHub
 {
     /// <summary>Watches one heat, or "current"; answers with its newest frame. Anybody.</summary>
     Task<Frame?> Watch(string heat);
+
+    /// <summary>Watches the forecast of the heat watched; answers with the newest, null before the call. Anybody.</summary>
+    Task<ForecastFrame?> WatchForecast();
 
     /// <summary>The four-timestamp exchange. Anybody.</summary>
     /// <param name="sent">The caller's clock, milliseconds; not used by the server.</param>

@@ -1,5 +1,6 @@
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Engine.Forecasts;
 
@@ -26,28 +27,40 @@ public static class Forecast
     /// <param name="now">The instant.</param>
     /// <param name="priors">What earlier heats of the same workout say.</param>
     /// <param name="seed">For the chances of places, which are drawn: the same seed gives the same figures.</param>
-    public static Items<LaneForecast> Of(HeatState heat, Instant now, PacePriors priors, int seed) =>
-        heat.Clock.HeatMs(now) is { } at and > 0
-            ? heat.Lanes.Where(lane => !lane.Unranked && lane.Plan.Timed && lane.Stopped is null).GroupBy(lane => lane.Plan.Group)
-                .SelectMany(group => Of(group.ToList(), at, priors, seed)).OrderBy(lane => lane.Lane).ToItems()
-            : [];
+    public static Items<LaneForecast> Of(HeatState heat, Instant now, PacePriors priors, int seed) => Whole(heat, now, priors, seed).Lanes;
+
+    /// <summary>The same, with who may be past whom soon and when the next tags come.</summary>
+    public static HeatForecast Whole(HeatState heat, Instant now, PacePriors priors, int seed)
+    {
+        if (heat.Clock.HeatMs(now) is not { } at || at <= 0)
+        {
+            return HeatForecast.Nothing;
+        }
+
+        var groups = heat.Lanes.Where(lane => !lane.Unranked && lane.Plan.Timed && lane.Stopped is null)
+            .GroupBy(lane => lane.Plan.Group).Select(group => Of(heat, group.ToList(), at, priors, seed)).ToList();
+        return new HeatForecast(
+            groups.SelectMany(group => group.Lanes).OrderBy(lane => lane.Lane).ToItems(), groups.SelectMany(group => group.Catches).ToItems(),
+            groups.SelectMany(group => group.Tags).OrderBy(tag => tag.InMs).ThenBy(tag => tag.Lane).ToItems());
+    }
 
     /// <summary>What a heat says of its movements' pace, for the next one.</summary>
     public static IReadOnlyDictionary<string, PacePrior> Learned(HeatState heat) => heat.Lanes.Count == 0 ? PacePriors.None.Movements : new PaceModel(heat.Lanes, PacePriors.None).Learned();
 
-    private static IEnumerable<LaneForecast> Of(List<LaneState> lanes, long heatMs, PacePriors priors, int seed)
+    private static HeatForecast Of(HeatState heat, List<LaneState> lanes, long heatMs, PacePriors priors, int seed)
     {
         if (lanes.Count(lane => lane.DoneSteps >= LeastSteps) * 2 < lanes.Count)
         {
-            return [];
+            return HeatForecast.Nothing;
         }
 
         var model = new PaceModel(lanes, priors);
         var ahead = lanes.ConvertAll(lane => Remaining.Of(model, lane, heatMs - lane.HeldMs));
         var places = Places(ahead, seed);
-        return ahead.Select((rest, i) => (Before: rest, Places: places[i])).Where(one => !one.Before.Lane.Finished && one.Before.Lane.DoneSteps >= LeastSteps).Select(one => new LaneForecast(
+        var finishes = ahead.Select((rest, i) => (Before: rest, Places: places[i])).Where(one => !one.Before.Lane.Finished && one.Before.Lane.DoneSteps >= LeastSteps).Select(one => new LaneForecast(
             one.Before.Lane.Lane, Finish(one.Before, 0), Finish(one.Before, -Quantile90), Finish(one.Before, Quantile90),
             one.Before.Below(one.Before.Lane.CapHeatMs - one.Before.Lane.HeldMs), one.Places));
+        return new HeatForecast(finishes.ToItems(), Passages.Catches(model, heat, lanes, heatMs).ToItems(), Passages.Tags(model, lanes, heatMs).ToItems());
     }
 
     private static long Finish(Remaining rest, double quantile) => (long)Math.Round(rest.FromMs + Math.Exp(rest.LogMean + (quantile * rest.LogDeviation)));

@@ -48,9 +48,7 @@ internal sealed class Remaining
         for (var number = known + 1; number <= lane.Plan.LastStep; number++)
         {
             var (ms, spread, terms) = model.Ahead(lane, lane.Plan.Steps[number - 1]);
-            var (stepMean, stepVariance) = number == lane.DoneSteps + 1 && number == known + 1
-                ? StillOpen(ms, spread, laneMs - since)
-                : (ms * Math.Exp(spread / 2), ms * ms * Math.Exp(spread) * (Math.Exp(spread) - 1));
+            var (stepMean, stepVariance) = Left(ms, spread, number == lane.DoneSteps + 1 && number == known + 1 ? laneMs - since : 0);
             mean += stepMean;
             variance += stepVariance;
             foreach (var (coefficient, weight) in terms)
@@ -78,7 +76,7 @@ internal sealed class Remaining
     public double Draw(double shared, double own) => FromMs + Math.Exp(LogMean + shared + (ownDeviation * own));
 
     /// <summary>Mean and variance of what is left of a log-normal duration that has lasted so long already.</summary>
-    private static (double Mean, double Variance) StillOpen(double median, double spread, long lasted)
+    public static (double Mean, double Variance) Left(double median, double spread, long lasted)
     {
         if (lasted <= 0)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Server.Forecasts;
 using LiveHeat.Server.Hubs;
 using LiveHeat.Server.Phones;
 using LiveHeat.Server.Setup;
@@ -10,7 +11,7 @@ namespace LiveHeat.Server.Heats;
 /// Pushes frames: at once after a change, at most ten a second a heat, and once a second while a heat is live. Written as JSON once, whoever watches.
 /// </summary>
 /// <remarks>Its pauses are real time even in a fast rehearsal: screens redraw no faster.</remarks>
-internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, ILogger<FramePublisher> log) : BackgroundService
+internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, Forecasting forecasts, ILogger<FramePublisher> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
 
@@ -61,7 +62,9 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                     continue;
                 }
 
-                viewers.Offer(session.Heat, sessions.Current() == session, RawJson.Of(frame));
+                var current = sessions.Current() == session;
+                viewers.Offer(session.Heat, current, RawJson.Of(frame));
+                viewers.OfferForecast(session.Heat, current, () => RawJson.Of(forecasts.Of(session)));
                 if (frame.Phase != told || frame.Lanes.Count != people)
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);

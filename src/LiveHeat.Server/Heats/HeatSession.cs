@@ -16,7 +16,9 @@ namespace LiveHeat.Server.Heats;
 /// </summary>
 public sealed partial class HeatSession : IDisposable
 {
-    private const int NewsKept = 12;
+    /// <summary>What a frame tells of the latest; what is kept for callouts, which live half a minute and more.</summary>
+    private const int NewsTold = 12, NewsKept = 60;
+
     private readonly HeatLedger ledger;
     private readonly Timebase time;
     private readonly SemaphoreSlim turn = new(1, 1);
@@ -55,7 +57,17 @@ public sealed partial class HeatSession : IDisposable
     public Frame Frame()
     {
         var seen = now;
-        return FrameMaking.Of(seen.State, seen.Placings, seen.News, ledger.Epoch, time.Now);
+        return FrameMaking.Of(seen.State, seen.Placings, seen.News.TakeLast(NewsTold).ToItems(), ledger.Epoch, time.Now);
+    }
+
+    /// <summary>The folded facts, the order and the latest news of the same moment.</summary>
+    internal (HeatState State, Items<Placing> Placings, Items<NewsItem> News) Seen
+    {
+        get
+        {
+            var seen = now;
+            return (seen.State, seen.Placings, seen.News);
+        }
     }
 
     /// <summary>What is to be done; null before the call.</summary>

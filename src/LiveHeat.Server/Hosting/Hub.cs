@@ -10,6 +10,7 @@ using LiveHeat.Server.Cards;
 using LiveHeat.Server.Exports;
 using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
+using LiveHeat.Server.Forecasts;
 using LiveHeat.Server.Hubs;
 using LiveHeat.Server.Library;
 using LiveHeat.Server.Judging;
@@ -123,6 +124,7 @@ internal static class Hub
         services.AddSingleton<FloorPhones>();
         services.AddSingleton<FloorScripts>();
         services.AddSingleton<Viewers>();
+        services.AddSingleton<Forecasting>();
         services.AddSingleton(provider => new CalledHeats(heat =>
             provider.GetRequiredService<HeatSessions>().Open().Any(session => session.Heat == heat && session.State.Snapshot is not null)));
         services.AddHostedService<FramePublisher>();

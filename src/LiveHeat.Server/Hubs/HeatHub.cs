@@ -1,8 +1,10 @@
 using LiveHeat.Contracts;
+using LiveHeat.Contracts.Forecasts;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Phones;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Server.Access;
+using LiveHeat.Server.Forecasts;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Phones;
 using LiveHeat.Server.Time;
@@ -11,7 +13,7 @@ using Microsoft.AspNetCore.SignalR;
 namespace LiveHeat.Server.Hubs;
 
 /// <summary>Pushes frames and answers the clock exchange. No rules here, and nothing is written through it.</summary>
-internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phones, Timebase time) : Hub<IHeatWatcher>, IHeatHub
+internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phones, Forecasting forecasts, Timebase time) : Hub<IHeatWatcher>, IHeatHub
 {
     /// <summary>The heat that is called last, whichever that is.</summary>
     public const string Current = "current";
@@ -36,6 +38,15 @@ internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phone
         viewers.Watch(Context.ConnectionId, heat == Current ? null : new HeatId(heat));
         var session = heat == Current ? await heats.Current() : await heats.Called(heat);
         return session?.Frame();
+    }
+
+    [WhoMay]
+    public async Task<ForecastFrame?> WatchForecast()
+    {
+        viewers.WatchForecast(Context.ConnectionId);
+        var watched = viewers.HeatOf(Context.ConnectionId);
+        var session = watched is { } heat ? await heats.Called(heat.Value) : await heats.Current();
+        return session is null ? null : forecasts.Of(session);
     }
 
     [WhoMay]

@@ -13,6 +13,7 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
     private readonly Lock slot = new();
     private RawJson? frame;
     private RawJson? phones;
+    private RawJson? forecast;
     private bool program;
 
     /// <summary>The heat watched; null when it follows the current one.</summary>
@@ -24,8 +25,14 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
     /// <summary>Whether it watches the phones.</summary>
     public bool WatchesPhones { get; set; }
 
+    /// <summary>Whether it watches the forecast of its heat.</summary>
+    public bool WatchesForecast { get; set; }
+
     /// <summary>A newer frame.</summary>
     public void OfferFrame(RawJson newest) => Offer(() => frame = newest);
+
+    /// <summary>A newer forecast.</summary>
+    public void OfferForecast(RawJson newest) => Offer(() => forecast = newest);
 
     /// <summary>Newer phones.</summary>
     public void OfferPhones(RawJson newest) => Offer(() => phones = newest);
@@ -41,7 +48,7 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
     {
         await foreach (var _ in bell.Reader.ReadAllAsync())
         {
-            var (newFrame, newPhones, newProgram) = Take();
+            var (newFrame, newForecast, newPhones, newProgram) = Take();
             if (newProgram)
             {
                 await send(connection, nameof(Contracts.IHeatWatcher.ProgramChanged), []);
@@ -50,6 +57,11 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
             if (newFrame is not null)
             {
                 await send(connection, nameof(Contracts.IHeatWatcher.FrameReady), [newFrame]);
+            }
+
+            if (newForecast is not null)
+            {
+                await send(connection, nameof(Contracts.IHeatWatcher.ForecastReady), [newForecast]);
             }
 
             if (newPhones is not null)
@@ -68,12 +80,12 @@ internal sealed class Viewer(string connection, Func<string, string, object?[], 
         }
     }
 
-    private (RawJson? Frame, RawJson? Phones, bool Program) Take()
+    private (RawJson? Frame, RawJson? Forecast, RawJson? Phones, bool Program) Take()
     {
         lock (slot)
         {
-            var taken = (frame, phones, program);
-            (frame, phones, program) = (null, null, false);
+            var taken = (frame, forecast, phones, program);
+            (frame, forecast, phones, program) = (null, null, null, false);
             return taken;
         }
     }

@@ -41,6 +41,9 @@ internal sealed class Viewers(IHubContext<HeatHub> hub, ILogger<Viewers> log)
         }
     }
 
+    /// <summary>The heat a connection watches; null: the current one.</summary>
+    public HeatId? HeatOf(string connection) => viewers.TryGetValue(connection, out var viewer) ? viewer.Heat : null;
+
     /// <summary>A connection watches the phones from now on.</summary>
     public void WatchPhones(string connection)
     {
@@ -50,15 +53,31 @@ internal sealed class Viewers(IHubContext<HeatHub> hub, ILogger<Viewers> log)
         }
     }
 
+    /// <summary>A connection watches the forecast of its heat from now on.</summary>
+    public void WatchForecast(string connection)
+    {
+        if (viewers.TryGetValue(connection, out var viewer))
+        {
+            viewer.WatchesForecast = true;
+        }
+    }
+
     /// <summary>A frame for everybody who watches its heat.</summary>
     public void Offer(HeatId heat, bool isCurrent, RawJson frame)
     {
-        foreach (var viewer in viewers.Values)
+        foreach (var viewer in Watching(heat, isCurrent))
         {
-            if (viewer.Watching && (viewer.Heat is { } watched ? watched == heat : isCurrent))
-            {
-                viewer.OfferFrame(frame);
-            }
+            viewer.OfferFrame(frame);
+        }
+    }
+
+    /// <summary>A forecast for those who watch it; it is made once, and only when there is somebody.</summary>
+    public void OfferForecast(HeatId heat, bool isCurrent, Func<RawJson> make)
+    {
+        RawJson? forecast = null;
+        foreach (var viewer in Watching(heat, isCurrent).Where(viewer => viewer.WatchesForecast))
+        {
+            viewer.OfferForecast(forecast ??= make());
         }
     }
 
@@ -79,6 +98,9 @@ internal sealed class Viewers(IHubContext<HeatHub> hub, ILogger<Viewers> log)
             viewer.OfferPhones(phones);
         }
     }
+
+    private IEnumerable<Viewer> Watching(HeatId heat, bool isCurrent) =>
+        viewers.Values.Where(viewer => viewer.Watching && (viewer.Heat is { } watched ? watched == heat : isCurrent));
 
     private async Task Pump(Viewer viewer, Action hangUp)
     {

@@ -40,6 +40,32 @@ public sealed class ViewersTests
     }
 
     [Fact]
+    public async Task A_forecast_is_made_once_for_all_who_watch_it_and_not_at_all_for_nobody()
+    {
+        var hub = new RecordingHub();
+        var viewers = new Viewers(hub, NullLogger<Viewers>.Instance);
+        foreach (var connection in new[] { "one", "two", "frames only", "other heat" })
+        {
+            viewers.Enter(connection, () => Assert.Fail("Nobody hangs up."));
+            viewers.Watch(connection, connection == "other heat" ? new HeatId("h2") : Heat);
+        }
+
+        var made = 0;
+        RawJson Make() => Raw($"{++made}");
+        viewers.OfferForecast(Heat, isCurrent: true, Make);
+        Assert.Equal(0, made);
+        foreach (var connection in new[] { "one", "two", "other heat" })
+        {
+            viewers.WatchForecast(connection);
+        }
+
+        viewers.OfferForecast(Heat, isCurrent: true, Make);
+        await hub.Sent.First(sent => sent == "one ForecastReady 1");
+        await hub.Sent.First(sent => sent == "two ForecastReady 1");
+        Assert.Equal((1, 2), (made, hub.Sent.All.Count));
+    }
+
+    [Fact]
     public async Task A_connection_whose_push_fails_is_ended_so_that_its_screen_comes_back()
     {
         var hub = new RecordingHub { Failing = "broken" };

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LiveHeat.Contracts;
+using LiveHeat.Contracts.Forecasts;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Phones;
 using LiveHeat.Contracts.Wire;
@@ -23,6 +24,8 @@ internal sealed class HubViewer : IAsyncDisposable
     public HubConnection Hub { get; }
 
     public Heard<PushedFrame> Frames { get; } = new();
+
+    public Heard<ForecastFrame> Forecasts { get; } = new();
 
     public Heard<IReadOnlyList<PhoneSeen>> Phones { get; } = new();
 
@@ -56,6 +59,7 @@ internal sealed class HubViewer : IAsyncDisposable
         var viewer = new HubViewer(builder.Build());
         viewer.Hub.On<JsonElement>(nameof(IHeatWatcher.FrameReady), frame =>
             viewer.Frames.Add(new PushedFrame(frame.GetRawText(), frame.Deserialize<Frame>(WireJson.Options)!, TimeProvider.System.GetUtcNow())));
+        viewer.Hub.On<ForecastFrame>(nameof(IHeatWatcher.ForecastReady), forecast => viewer.Forecasts.Add(forecast));
         viewer.Hub.On<PhoneSeen[]>(nameof(IHeatWatcher.PhonesReady), phones => viewer.Phones.Add(phones));
         viewer.Hub.On(nameof(IHeatWatcher.ProgramChanged), () => viewer.Programs.Add(true));
         await viewer.Hub.StartAsync();
@@ -64,6 +68,9 @@ internal sealed class HubViewer : IAsyncDisposable
 
     /// <summary>Watches a heat from now on; the answer is its newest frame.</summary>
     public Task<Frame?> Watch(string heat) => Hub.InvokeAsync<Frame?>(nameof(IHeatHub.Watch), heat);
+
+    /// <summary>Watches the forecast of that heat too.</summary>
+    public Task<ForecastFrame?> WatchForecast() => Hub.InvokeAsync<ForecastFrame?>(nameof(IHeatHub.WatchForecast));
 
     /// <summary>The first frame pushed that has this sequence or a later one.</summary>
     public async Task<Frame> Frame(long sequence) => (await Frames.First(pushed => pushed.Frame.Sequence >= sequence)).Frame;

@@ -1,0 +1,61 @@
+using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Testing;
+using LiveHeat.Testing.Paced;
+
+namespace LiveHeat.Engine.Forecasts;
+
+/// <summary>Catches and tags to come, on heats whose truth is known.</summary>
+public class PassagesTests
+{
+    private const int Heats = 80;
+    private static readonly double[] Moments = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8];
+
+    private static readonly IReadOnlyList<(PacedHeat Heat, long At, HeatState State, HeatForecast Forecast)> Played =
+    [
+        .. from seed in Enumerable.Range(1, Heats)
+           let heat = PacedHeat.From(new Random(seed), PacedHeat.Hall(new Random(1000 + seed)))
+           from share in Moments
+           let at = (long)(heat.Finishes.Min() * share)
+           let state = heat.At(at)
+           select (heat, at, state, Forecast.Whole(state, Some.Go + at, PacePriors.None, seed)),
+    ];
+
+    [Fact]
+    public void Catches_come_true_about_as_often_as_they_say()
+    {
+        var told = Played.SelectMany(played => played.Forecast.Catches.Select(to => (to.Chance, CameTrue: Split(played.Heat, to.Chaser, to.Step) < Split(played.Heat, to.Chased, to.Step)))).ToList();
+
+        Assert.InRange(told.Count, 60, 400);
+        var (said, held) = (told.Average(one => one.Chance), told.Average(one => one.CameTrue ? 1.0 : 0));
+        Assert.InRange(held, said - 0.15, said + 0.15);
+    }
+
+    [Fact]
+    public void A_catch_is_of_the_team_one_place_ahead_within_half_a_minute() =>
+        Assert.All(Played, played => Assert.All(played.Forecast.Catches, to =>
+        {
+            var state = played.State;
+            Assert.InRange(to.InMs, 0, 30_000);
+            Assert.InRange(to.Chance, 0.5, 1);
+            Assert.True(state.Find(to.Chaser)!.DoneSteps < to.Step && state.Find(to.Chased)!.DoneSteps < to.Step);
+            var places = Standings.LiveOrder.Of(state);
+            Assert.Equal(places.Single(one => one.Lane == to.Chased).Place + 1, places.Single(one => one.Lane == to.Chaser).Place);
+        }));
+
+    [Fact]
+    public void The_next_tag_of_every_team_at_work_is_told_of_and_half_of_them_come_within_ten_seconds_of_that()
+    {
+        var wrong = Played.SelectMany(played => played.Forecast.Tags.Select(tag => Math.Abs(Split(played.Heat, tag.Lane, tag.Step) - (played.At + tag.InMs)))).Order().ToList();
+
+        Assert.InRange(wrong.Count, 4_500, 4_800);      // ten teams at 480 moments; who is on the last leg has no tag to come
+        Assert.InRange(wrong[wrong.Count / 2], 0, 10_000);
+        Assert.All(Played.SelectMany(played => played.Forecast.Tags.Select(tag => played.State.Find(tag.Lane)!.Plan.Steps[tag.Step - 1].Kind)), kind => Assert.Equal(StepKind.Tag, kind));
+    }
+
+    [Fact]
+    public void The_whole_says_of_finishes_what_the_lanes_alone_say() =>
+        Assert.All(Played.Take(6), played => Assert.Equal(played.Forecast.Lanes, Forecast.Of(played.State, Some.Go + played.At, PacePriors.None, 1)));
+
+    private static long Split(PacedHeat heat, LaneNumber lane, int step) => heat.Splits[lane.Value - 1][step - 1];
+}

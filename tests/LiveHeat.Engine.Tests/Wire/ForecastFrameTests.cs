@@ -1,0 +1,61 @@
+using System.Text.Json;
+using LiveHeat.Contracts.Forecasts;
+using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine.Callouts;
+using LiveHeat.Engine.Forecasts;
+using LiveHeat.Engine.Heats;
+using LiveHeat.Testing;
+
+namespace LiveHeat.Engine.Wire;
+
+public class ForecastFrameTests
+{
+    private static readonly HeatState Heat = HeatScript.Play("start\nlane 1 step 4 done at 2:00\nlane 2 step 9 done at 2:01");
+
+    private static ForecastFrame Frame(HeatForecast? forecast = null, CalloutSheet? told = null) =>
+        ForecastMaking.Of(Heat, "e1", forecast ?? HeatForecast.Nothing, Some.Go + 120_000, told ?? CalloutSheet.Empty, Some.Go + 121_000);
+
+    [Fact]
+    public void A_lane_of_which_too_little_is_known_is_there_with_nothing_known() =>
+        Assert.Equal(Enumerable.Range(1, 3).Select(lane => new LaneOutlook(Some.Lane(lane), null, null, null, null, null)), Frame().Lanes);
+
+    [Fact]
+    public void A_finish_is_told_with_its_interval_and_the_first_three_places_to_two_digits()
+    {
+        var lane = Frame(new HeatForecast([new LaneForecast(Some.Lane(1), 500, 400, 600, 0.123456, [0.501, 0.3, 0.1, 0.099])], [], [])).Lanes[0];
+
+        Assert.Equal(new LaneOutlook(Some.Lane(1), 500, 400, 600, 0.12, [0.5, 0.3, 0.1]), lane);
+    }
+
+    [Fact]
+    public void Who_is_through_is_no_longer_foretold_and_a_tag_made_since_is_not_to_come()
+    {
+        var frame = Frame(new HeatForecast([new LaneForecast(Some.Lane(2), 500, 400, 600, 1, [1, 0, 0])], [], [new TagToCome(Some.Lane(1), 3, 100), new TagToCome(Some.Lane(1), 6, 5_000)]));
+
+        Assert.Null(frame.Lanes[1].FinishMs);
+        Assert.Equal([new TagOutlook(Some.Lane(1), 6, Some.Go + 125_000)], frame.Tags);
+    }
+
+    [Fact]
+    public void It_crosses_the_wire_to_the_letter_and_back()
+    {
+        var told = new CalloutSheet(
+            [new Callout("catchtocome.1.2.2", CalloutKind.CatchToCome, 71, Some.Go + 120_000, CalloutGrounds.Pace, [Some.Lane(1), Some.Lane(2)]) { Step = 6, Due = Some.Go + 150_000, Chance = 0.66 }],
+            [new NotYet(NotYetWhy.MayBeBeaten, [Some.Lane(2), Some.Lane(1)])]);
+        var frame = Frame(new HeatForecast([], [new CatchToCome(Some.Lane(1), Some.Lane(2), 6, 30_000, 0.663)], []), told);
+
+        var json = JsonSerializer.Serialize(frame, WireJson.Options);
+
+        Assert.Contains("""{"chaser":1,"chased":2,"step":6,"at":1795600570000,"chance":0.66}""", json, StringComparison.Ordinal);
+        Assert.Contains("""{"id":"catchtocome.1.2.2","kind":"catch-to-come","weight":71,"at":1795600540000,"grounds":"pace","lanes":[1,2],"step":6,"place":null,"ms":null,"due":1795600570000,"chance":0.66,"ofDay":false}""", json, StringComparison.Ordinal);
+        Assert.Contains("""[{"why":"may-be-beaten","lanes":[2,1]}]""", json, StringComparison.Ordinal);
+        Assert.Equal(frame, JsonSerializer.Deserialize<ForecastFrame>(json, WireJson.Options));
+    }
+
+    [Fact]
+    public void Several_servers_draw_the_same_from_the_same_facts_and_other_facts_draw_otherwise()
+    {
+        Assert.Equal(ForecastMaking.Seed(new HeatId("h1"), 41), ForecastMaking.Seed(new HeatId("h1"), 41));
+        Assert.Equal(4, new[] { ("h1", 41), ("h1", 42), ("h2", 41), ("h14", 1) }.Select(one => ForecastMaking.Seed(new HeatId(one.Item1), one.Item2)).Distinct().Count());
+    }
+}

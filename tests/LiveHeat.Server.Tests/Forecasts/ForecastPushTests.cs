@@ -1,0 +1,80 @@
+using LiveHeat.Engine.Callouts;
+using LiveHeat.Testing;
+using LiveHeat.Testing.Hosting;
+
+namespace LiveHeat.Server.Forecasts;
+
+public sealed class ForecastPushTests(SharedFloor shared) : FloorTest(shared)
+{
+    [Fact]
+    public async Task A_lead_taken_is_pushed_to_whoever_watches_the_forecast_and_to_nobody_else()
+    {
+        var heat = await Floor.Run(lanes: 2);
+        await using var announcer = await HubViewer.Connect(Floor.Visitor());
+        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await announcer.Watch(heat.Id);
+        await board.Watch(heat.Id);
+        Assert.Empty((await announcer.WatchForecast())!.Callouts);
+        await heat[1].Finish(1);
+
+        var receipt = await heat[2].Finish(2, afterSeconds: 60);
+        var told = await announcer.Forecasts.First(forecast => forecast.Sequence >= receipt.Sequence);
+
+        var lead = told.Callouts[0];
+        Assert.Equal((CalloutKind.Lead, 1), (lead.Kind, lead.Place));
+        Assert.Equal([Some.Lane(2), Some.Lane(1)], lead.Lanes);
+        await board.Frame(receipt.Sequence!.Value);
+        Assert.Empty(board.Forecasts.All);
+    }
+
+    [Fact]
+    public async Task Before_anything_is_known_every_lane_is_there_and_nothing_is_said_of_it()
+    {
+        var heat = await Floor.Run(lanes: 3);
+        await using var announcer = await HubViewer.Connect(Floor.Visitor());
+        await announcer.Watch(heat.Id);
+
+        var told = (await announcer.WatchForecast())!;
+
+        Assert.Equal(3, told.Lanes.Count);
+        Assert.All(told.Lanes, lane => Assert.Equal((null, null, null, null), (lane.FinishMs, lane.EarlyMs, lane.LateMs, lane.BeatsCap)));
+        Assert.All(told.Lanes, lane => Assert.Null(lane.Places));
+    }
+
+    [Fact]
+    public async Task The_forecast_is_that_of_the_heat_watched_and_there_is_none_before_a_call()
+    {
+        var (first, second) = (await Floor.Run(lanes: 1), await Floor.Run(lanes: 2));
+        var planned = await Floor.Plan(lanes: 1);
+        await using var screen = await HubViewer.Connect(Floor.Visitor());
+
+        await screen.Watch(first.Id);
+        Assert.Equal(first.Id, (await screen.WatchForecast())!.Heat.Value);
+        await screen.Watch("current");
+        Assert.Equal(second.Id, (await screen.WatchForecast())!.Heat.Value);
+        await screen.Watch(planned.Id);
+        Assert.Null(await screen.WatchForecast());
+    }
+
+    [Fact]
+    public async Task What_is_foretold_is_made_once_a_second_and_what_is_said_from_the_newest_fact()
+    {
+        var heat = await Floor.Run(lanes: 2);
+        await using var announcer = await HubViewer.Connect(Floor.Visitor());
+        await announcer.Watch(heat.Id);
+        foreach (var step in Enumerable.Range(1, 4))
+        {
+            await heat[1].Finish(step);
+            await heat[2].Finish(step);
+        }
+
+        var before = (await announcer.WatchForecast())!;
+        Assert.NotNull(before.Lanes[0].FinishMs);
+        var receipt = await heat[1].Finish(5, afterSeconds: 0.5);
+        var soon = (await announcer.WatchForecast())!;
+        Assert.Equal((before.Lanes, receipt.Sequence), (soon.Lanes, soon.Sequence));
+
+        Floor.Time.Advance(TimeSpan.FromSeconds(1));
+        Assert.NotEqual(before.Lanes, (await announcer.WatchForecast())!.Lanes);
+    }
+}
