@@ -10,7 +10,16 @@ namespace LiveHeat.Contracts.Programme;
 /// <param name="Current">The heat a board shows by itself: the one called last; null when none was.</param>
 /// <param name="ServerNow">The server's instant.</param>
 /// <param name="Heats">In order of their number.</param>
-public sealed record ProgramList(string Competition, string Epoch, HeatId? Current, Instant ServerNow, Items<ProgramHeat> Heats);
+public sealed record ProgramList(string Competition, string Epoch, HeatId? Current, Instant ServerNow, Items<ProgramHeat> Heats)
+{
+    /// <summary>What boards show to the hall now instead of their pages; null for nothing. Absent when null.</summary>
+    public BoardMessage? Message { get; init; }
+}
+
+/// <summary>What the organiser tells the hall: a pause, a change of plan.</summary>
+/// <param name="Text">One line, up to 160 characters; empty takes the message away.</param>
+/// <param name="Until">Until when boards show it; null: until it is taken away.</param>
+public sealed record BoardMessage(string Text, Instant? Until = null);
 
 /// <summary>One heat of the list.</summary>
 public sealed record ProgramHeat(HeatId Heat, int Number, string Title, string Workout, Instant? PlannedAt, Phase Phase, Items<ProgramLane> Lanes);

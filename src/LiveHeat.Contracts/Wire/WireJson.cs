@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Standings;
@@ -22,6 +23,7 @@ public static class WireJson
         (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"),
+        (typeof(ProgramList), "message"),
     ];
 
     /// <summary>The options in force; read-only.</summary>

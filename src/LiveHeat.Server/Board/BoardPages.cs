@@ -6,6 +6,7 @@ using LiveHeat.Contracts.Wire;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
+using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace LiveHeat.Server.Board;
@@ -13,27 +14,55 @@ namespace LiveHeat.Server.Board;
 /// <summary>The big screen, rendered here with its newest state in it, so that it shows something before anything else is loaded.</summary>
 internal static class BoardPages
 {
+    /// <summary>Between two heats in the address of a screen that shows both: no id of a heat has it.</summary>
+    private const char And = '+';
+
     public static void MapBoardPages(this IEndpointRouteBuilder app)
     {
         app.MapGet("/", () => Results.Redirect("/board")).AnyoneMay().ExcludeFromDescription();
-        app.MapGet("/board", (FindHeat heats, ProgramReader program, CancellationToken cancellation) => Page(HeatHub.Current, heats, program, cancellation))
+        app.MapGet("/board", (HttpRequest request, BoardPageMaking making, CancellationToken cancellation) => making.Page<BoardPage>(HeatHub.Current, request, cancellation))
             .AnyoneMay().ExcludeFromDescription();
-        app.MapGet("/board/{heat}", (string heat, FindHeat heats, ProgramReader program, CancellationToken cancellation) => Page(heat, heats, program, cancellation))
+        app.MapGet("/board/{heat}", (string heat, HttpRequest request, BoardPageMaking making, CancellationToken cancellation) =>
+                heat.Split(And) is [{ Length: > 0 } one, { Length: > 0 } other] ? Task.FromResult(Both(one, other, request)) : making.Page<BoardPage>(heat, request, cancellation))
             .AnyoneMay().ExcludeFromDescription();
     }
 
-    private static async Task<IResult> Page(string follow, FindHeat heats, ProgramReader program, CancellationToken cancellation)
+    private static IResult Both(string one, string other, HttpRequest request) => new RazorComponentResult<TwoBoardsPage>(new Dictionary<string, object?>
+    {
+        [nameof(TwoBoardsPage.Language)] = BoardWords.LanguageOf(request),
+        [nameof(TwoBoardsPage.Addresses)] = new[] { one, other }.Select(heat => $"/board/{Uri.EscapeDataString(heat)}{request.QueryString.Add("side", "1")}").ToArray(),
+    });
+}
+
+/// <summary>Makes a page that carries a heat's newest state and its language's words.</summary>
+internal sealed class BoardPageMaking(FindHeat heats, ProgramReader program, BoardWords words)
+{
+    public async Task<IResult> Page<T>(string follow, HttpRequest request, CancellationToken cancellation)
+        where T : IComponent
     {
         var session = follow == HeatHub.Current ? await heats.Current() : await heats.Called(follow);
         var state = new BoardState(await program.Read(cancellation), session?.Sheet(), session?.Frame());
-        return new RazorComponentResult<BoardPage>(new Dictionary<string, object?>
+        var language = BoardWords.LanguageOf(request);
+        return new RazorComponentResult<T>(new Dictionary<string, object?>
         {
-            [nameof(BoardPage.Follow)] = follow,
-            [nameof(BoardPage.State)] = state,
-            // The default encoder writes "<" as \u003c, so that no name can end the script element.
-            [nameof(BoardPage.Json)] = JsonSerializer.Serialize(state, WireJson.Options),
+            [nameof(BoardPage.Screen)] = new BoardScreen(follow, state, language, words.Read(language)),
         });
     }
+}
+
+/// <summary>What a page is made of.</summary>
+/// <param name="Follow">The heat it shows, or the current one.</param>
+/// <param name="State">As of now.</param>
+/// <param name="Language">Of its words: "de".</param>
+/// <param name="Words">Keys and sentences.</param>
+public sealed record BoardScreen(string Follow, BoardState State, string Language, IReadOnlyDictionary<string, string> Words)
+{
+    // The default encoder writes "<" as \u003c, so that no name can end the script element.
+    public string StateJson => JsonSerializer.Serialize(State, WireJson.Options);
+
+    public string WordsJson => JsonSerializer.Serialize(Words);
+
+    public string Title => State.Sheet is { } sheet ? $"{sheet.Title} · {sheet.Competition}" : State.Program.Competition;
 }
 
 /// <summary>What the page carries with it.</summary>

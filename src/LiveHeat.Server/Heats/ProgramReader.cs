@@ -2,13 +2,14 @@ using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Server.Board;
 using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
 
 namespace LiveHeat.Server.Heats;
 
 /// <summary>The list of heats: as called where they were called, as set up where not.</summary>
-internal sealed class ProgramReader(HeatSessions sessions, SetupReader setup, Timebase time)
+internal sealed class ProgramReader(HeatSessions sessions, SetupReader setup, BoardMessages messages, Timebase time)
 {
     public async Task<ProgramList> Read(CancellationToken cancellation)
     {
@@ -25,7 +26,10 @@ internal sealed class ProgramReader(HeatSessions sessions, SetupReader setup, Ti
 
         // A heat that was called is on the ledger for ever, even if the setup has forgotten it.
         heats.AddRange(called.Values.OrderBy(session => session.State.CalledAt).Select((session, i) => Called(session.State, heats.Count + i + 1, null)));
-        return new ProgramList(all.Competition.Name, sessions.Epoch, sessions.Current()?.Heat, time.Now, heats.ToItems());
+        return new ProgramList(all.Competition.Name, sessions.Epoch, sessions.Current()?.Heat, time.Now, heats.ToItems())
+        {
+            Message = await messages.Read(cancellation),
+        };
     }
 
     private ProgramHeat Called(HeatState heat, int number, Instant? plannedAt) => new(

@@ -15,6 +15,7 @@ using LiveHeat.Server.Hubs;
 using LiveHeat.Server.Library;
 using LiveHeat.Server.Judging;
 using LiveHeat.Server.Live;
+using LiveHeat.Server.Overlay;
 using LiveHeat.Server.Phones;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Result;
@@ -72,6 +73,8 @@ internal static class Hub
         app.MapLive();
         app.MapHub<HeatHub>("/hub", transport => transport.Transports = HttpTransportType.WebSockets).AnyoneMay();
         app.MapBoardPages();
+        app.MapBoardMessage();
+        app.MapOverlay();
         app.MapBriefingPages();
         app.MapCardPages();
         app.MapResultPages();
@@ -123,6 +126,9 @@ internal static class Hub
         services.AddSingleton<PadReader>();
         services.AddSingleton<FloorPhones>();
         services.AddSingleton<FloorScripts>();
+        services.AddSingleton<BoardWords>();
+        services.AddSingleton<BoardPageMaking>();
+        services.AddSingleton<BoardMessages>();
         services.AddSingleton<Viewers>();
         services.AddSingleton<Forecasting>();
         services.AddSingleton(provider => new CalledHeats(heat =>

@@ -75,7 +75,7 @@ public sealed partial class BoardPagesTests(SharedFloor shared) : FloorTest(shar
         var text = (await Floor.Visitor().Get("/board/evil")).Fine().Text;
 
         Assert.Equal(Hostile, State(text).GetProperty("sheet").GetProperty("lanes")[0].GetProperty("name").GetString());
-        Assert.Equal(2, Regex.Count(text, "</script>", RegexOptions.IgnoreCase));
+        Assert.Equal(3, Regex.Count(text, "</script>", RegexOptions.IgnoreCase));
         Assert.DoesNotContain("<b>", text, StringComparison.Ordinal);
         Assert.DoesNotContain("<!--", text, StringComparison.Ordinal);
         Assert.Contains($"<bdi>{WebUtility.HtmlEncode(Hostile).Replace("&#39;", "&#x27;", StringComparison.Ordinal)}</bdi>", text, StringComparison.Ordinal);

@@ -1,39 +1,30 @@
 // The big screen. The server sends the page with the lanes as a plain table and the newest state; this replaces the table,
 // follows the hub, and never goes blank: what it last knew stays on screen, with its age, until it hears again.
 //
-// The page, as the server writes it at /board (the current heat, followed from heat to heat) and /board/{heat}:
+// The page is Board/BoardPage.razor of the server: main with the lanes as a plain table for readers without scripts, the state and the
+// words as JSON. main carries data-follow: a heat's id, or "current", which follows the floor from heat to heat.
 //
-//   <!doctype html>
-//   <html lang="en">
-//   <head>
-//     <meta charset="utf-8">
-//     <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover">
-//     <title>Heat 1 · Breakwater Relays</title>
-//     <link rel="preload" href="/floor/fonts/barlow-condensed-latin-700-normal.woff2" as="font" type="font/woff2" crossorigin>
-//     <link rel="stylesheet" href="/floor/floor.css">
-//     <link rel="stylesheet" href="/floor/board/board.css">
-//   </head>
-//   <body>
-//     <main id="board" data-follow="current">            (or data-follow="h1": only that heat)
-//       <h1>Heat 1</h1>
-//       <p>Low Tide: 8 rounds, one each in turn</p>
-//       <table class="plain">
-//         <thead><tr><th>Lane</th><th>Team</th><th>Division</th><th>Athletes</th><th>Place</th></tr></thead>
-//         <tbody><tr><td>1</td><td>Harbour Anvils</td><td>Open</td><td>Joss, Ilka, Bram, Edda</td><td>2</td></tr></tbody>
-//       </table>
-//     </main>
-//     <script type="application/json" id="state">{"program":{...},"sheet":{...}|null,"frame":{...}|null}</script>
-//     <script type="module" src="/floor/board/board.js"></script>
-//   </body>
-//   </html>
-//
-// The JSON has "<" written as \u003c. What is inside main is for readers without scripts; it may say more or less.
-// Address options: ?replay=happened or known with ?speed=4 and ?at=272000 plays the heat again (replay.js), ?light=1 daylight, ?light=auto as the device is set, ?edge=5 overscan margin in percent (3.5).
-// For tests main carries data-scene, data-phase, data-heat, data-sequence, data-freshness; each li.lane data-lane, data-status, data-place.
+// Address options:
+//   ?lang=de                     the language of the words
+//   ?width=4&seat=25             the screen's width and the farthest seat in metres: no text is smaller than can be read from there
+//   ?fit=1, or the key F         how many lanes fit, and how large the smallest capitals are
+//   ?briefing=1                  the heat's briefing takes turns with its lanes until GO is set; 0 never; else when more than two minutes are left
+//   ?standings=0                 no overall standings between heats
+//   ?sound=1                     count-down, GO, last minute and cap are heard
+//   ?kiosk=1                     full screen at the first touch, no pointer, no menu, kept awake
+//   ?light=1 or auto             daylight; auto as the device is set
+//   ?edge=5                      overscan margin in percent (3.5)
+//   ?replay=happened or known    the heat played again, with ?speed=4 and ?at=272000 (replay.js)
+// For tests main carries data-scene, data-phase, data-heat, data-sequence, data-freshness, data-shows; each li.lane data-lane, data-status, data-place.
 import { Clock, keepInStep } from '../clock.js';
 import { Hub } from '../hub.js';
+import { Sounds } from '../sounds/sounds.js';
+import { everyPicture } from '../strip.js';
+import { fitHint } from './fit-hint.js';
+import { beKiosk } from './kiosk.js';
 import { playAgain } from './replay.js';
 import { Board } from './screen.js';
+import { seatOf } from './sight.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('board'));
 const state = JSON.parse(document.getElementById('state')?.textContent || '{}');
@@ -48,7 +39,18 @@ if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.sty
 const serverNow = state.program?.serverNow ?? state.frame?.madeAt;
 const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncertaintyMs: 1_000 } : null;
 const clock = new Clock(/** @type {any} */ ({ bridge }));
-const board = new Board(main, state, clock);
+const seat = seatOf(options), overlaid = main.dataset.overlay !== undefined;
+if (options.has('side')) main.dataset.side = '';
+const board = new Board(main, state, clock, {
+  seat,
+  between: options.has('replay') || overlaid ? null : { briefing: options.has('briefing') ? options.get('briefing') !== '0' : null, standings: options.get('standings') !== '0' },
+});
+beKiosk(options.get('kiosk') === '1');
+fitHint(main, seat, () => board.lanes.plan, options.get('fit') === '1');
+if (options.get('sound') === '1') {
+  const sounds = new Sounds(() => clock.now());
+  everyPicture(() => sounds.turn(board.frame));
+}
 
 const replay = options.get('replay');
 const followed = main.dataset.follow || 'current';

@@ -1,7 +1,9 @@
-// Makes a line of text fit its place without cutting it: first narrower, then smaller.
+// Makes a line of text fit its place: first narrower, then smaller, and where it would get too small to be read, shorter.
 
 /** The narrowest a line may be drawn, as a part of its own width: below that letters run together from the stands. */
 export const NARROWEST = 0.8;
+const ROUNDING = 0.25;                    // CSS pixels of a size
+const MORE = '\u2026';
 
 /** What to do with a line of `natural` width in `room`. Pure. @returns {{narrow: number, size: number}} both 1 when it fits as it is */
 export function fitOf(natural, room) {
@@ -26,11 +28,33 @@ export function fitLine(line, room, side = 'left') {
   return size;
 }
 
-/** Wraps text into at most `lines` lines and shrinks it until it fits. @param {HTMLElement} block wraps by itself @param {number} width @param {number} height CSS pixels @param {number} least smallest part of its size */
-export function fitBlock(block, width, height, least = 0.6) {
+/** Whether a line's text is as large as it must be. @param {HTMLElement} line @param {number} least size of text, CSS pixels */
+export function isReadable(line, least) { return parseFloat(getComputedStyle(line).fontSize) >= least - ROUNDING; }
+
+/**
+ * Fits a text that may lose its end: words go, and in the last of them letters, until it is as large as it must be.
+ * @param {HTMLElement} line @param {Element} holder of the text, within the line @param {string} text whole @param {number} room @param {number} least CSS pixels @param {'left'|'right'|'center'} side
+ */
+export function fitWords(line, holder, text, room, least, side = 'left') {
+  const told = shorter => { if (holder.textContent !== shorter) holder.textContent = shorter; fitLine(line, room, side); return isReadable(line, least); };
+  if (told(text)) return;
+  for (const shorter of shorterOf(text)) if (told(shorter)) return;
+}
+
+/** Ever shorter texts: a word less, then a letter less. Pure. @param {string} text @returns {string[]} */
+export function shorterOf(text) {
+  const words = text.trim().split(/\s+/), letters = [...words[0]];
+  const less = words.slice(1).map((_, gone) => `${words.slice(0, words.length - 1 - gone).join(' ')}${MORE}`);
+  return [...less, ...letters.slice(1).map((_, gone) => letters.slice(0, letters.length - 1 - gone).join('') + MORE)];
+}
+
+/** Wraps text and shrinks it until it fits. @param {HTMLElement} block wraps by itself @param {number} width @param {number} height CSS pixels @param {number} least size of text, CSS pixels @returns {boolean} whether it fits at no less than that */
+export function fitBlock(block, width, height, least) {
   block.style.fontSize = '';
-  const whole = parseFloat(getComputedStyle(block).fontSize);
-  for (let size = 1; size > least && (block.offsetHeight > height + 1 || block.offsetWidth > width + 1); size -= 0.04) {
-    block.style.fontSize = `${whole * (size - 0.04)}px`;
+  const over = () => block.offsetHeight > height + 1 || block.offsetWidth > width + 1;
+  for (let size = parseFloat(getComputedStyle(block).fontSize); over(); size *= 0.96) {
+    if (size * 0.96 < least - ROUNDING) { block.style.fontSize = `${least}px`; return !over(); }
+    block.style.fontSize = `${size * 0.96}px`;
   }
+  return true;
 }

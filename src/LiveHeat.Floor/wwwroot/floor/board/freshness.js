@@ -16,6 +16,6 @@ export function ageOf({ live, online, frameAt, heardAt, at }) {
 
 /** @param {number} ageMs @returns {{level: 'fresh'|'old'|'not-live', text: string}} */
 export function freshnessOf(ageMs) {
-  if (ageMs > NOT_LIVE_MS) return { level: 'not-live', text: words.notLive(words.ago(ageMs)) };
+  if (ageMs > NOT_LIVE_MS) return { level: 'not-live', text: words.notLive(ageMs) };
   return ageMs > OLD_MS ? { level: 'old', text: words.old(Math.floor(ageMs / 1000)) } : { level: 'fresh', text: '' };
 }

@@ -1,10 +1,11 @@
 // The head of the board: which heat, the clock, what is left of the cap; and the notices that must not be missed.
 import { heatMs } from '../strip.js';
-import { fitLine } from './fit.js';
+import { fitLine, fitWords, isReadable } from './fit.js';
 import { make, mark, say } from './nodes.js';
 import { timeText, words } from './words.js';
 
 const LAST_MINUTE_MS = 60_000;
+const MIDDLE_PART = 0.4, MIDDLE_OF_HEIGHT = 0.6;     // most of the head's width, and of the screen's height, that words in the middle may have
 
 export class Heading {
   constructor() {
@@ -12,7 +13,10 @@ export class Heading {
     /** @type {any} */ this.frame = null;
     this.scene = '';
     /** @type {{capMs: number, division: string}[]} */ this.caps = [];
-    this.clockLength = this.leadersKey = '';
+    this.clockLength = '';
+    /** @type {Map<HTMLElement, string>} */ this.texts = new Map();      // the whole text of each line
+    /** @type {string[]} */ this.leaders = [];
+    this.least = 0;                       // size of text, CSS pixels
     this.title = make('h1', 'heat-title');
     this.workout = make('span', 'heat-workout');
     this.clock = make('span', 'clock');
@@ -21,6 +25,7 @@ export class Heading {
     this.cap = make('span', 'time-cap');
     this.sides = [make('div', 'head-left', this.title, this.workout), make('div', 'head-middle', this.clockLabel, this.clock), make('div', 'head-right', this.left, this.cap)];
     this.element = make('header', 'heading', ...this.sides);
+    this.needed = new Set([this.title, this.left, this.clock]);
     this.clock.setAttribute('role', 'timer');
     this.clock.setAttribute('aria-live', 'off');
   }
@@ -31,18 +36,16 @@ export class Heading {
     this.frame = frame;
     this.scene = scene;
     this.caps = capsOf(sheet, frame);
-    const most = this.caps[this.caps.length - 1].capMs, least = this.caps[0].capMs;
     this.set(this.title, sheet.title);
     this.tellLeaders(leaders);
-    this.set(this.cap, scene === 'running' && this.caps.length === 2 ? '' : least === most ? words.cap(most) : words.caps(least, most));
-    mark(this.element, { status: scene === 'result' ? frame.phase : null, halted: frame.phase === 'halted' ? 'yes' : null, ...(scene === 'running' ? {} : { hurry: null }) });
+    if (scene !== 'running') this.set(this.cap, this.capText());
+    mark(this.element, { status: scene === 'result' ? frame.phase : null, halted: frame.phase === 'halted' ? 'yes' : null, ...(scene === 'running' ? {} : { hurry: null, over: null }) });
     if (scene === 'before') {
       const lanes = frame.lanes.filter(lane => lane.status !== 'withdrawn'), ready = lanes.filter(lane => lane.ready).length;
       this.middle(words.upNext, ready === lanes.length ? words.allReady : words.ready(ready, lanes.length), true);
       this.set(this.left, sheet.competition);
     } else if (scene === 'result') {
-      const revision = frame.revision > 1 && frame.phase === 'certified' ? ` · ${words.revision(frame.revision)}` : '';
-      this.middle(words.statusDetail[frame.phase] + revision, words.status[frame.phase], true);
+      this.middle(words.statusDetail(frame.phase, frame.revision), words.status[frame.phase], true);
       this.set(this.left, sheet.competition);
     }
   }
@@ -60,50 +63,85 @@ export class Heading {
     const last = this.caps[this.caps.length - 1].capMs;
     this.middle('', timeText(Math.min(ms, last), 1), false);
     const [first, second] = this.caps;
+    const hurry = this.caps.some(({ capMs }) => isLastMinute(capMs - ms)), over = ms >= last;
+    mark(this.element, { hurry: hurry ? 'yes' : null, over: over ? 'yes' : null });
     if (this.caps.length === 2) {
       this.set(this.left, leftOf(first, ms));
       this.set(this.cap, leftOf(second, ms));
-    } else this.set(this.left, ms >= last ? words.capReached : words.left(last - ms));
-    mark(this.element, { hurry: last - ms <= LAST_MINUTE_MS ? 'yes' : null });
+    } else {
+      this.set(this.left, over ? words.capReached : words.left(last - ms));
+      this.set(this.cap, hurry ? words.lastMinute : this.capText());
+    }
   }
 
-  /** Fits the lines again, after the room changed. */
-  refit() {
-    for (const line of [this.title, this.workout, this.left, this.cap, this.clockLabel]) this.fit(line);
+  capText() {
+    const most = this.caps[this.caps.length - 1].capMs, least = this.caps[0].capMs;
+    return least === most ? words.cap(most) : words.caps(least, most);
+  }
+
+  /** Fits the lines again, after the room changed. @param {number} least size of text, CSS pixels */
+  refit(least = this.least) {
+    this.least = least;
+    for (const line of this.texts.keys()) this.fit(line);
+    if (this.leaders.length) this.tellLeaders(this.leaders, true);
   }
 
   // ---- below ----
 
-  /** As many of the leaders as there is room for. */
-  tellLeaders(leaders) {
+  /** As many of the leaders as there is room for; without any, the workout. @param {string[]} leaders @param {boolean} again the room changed */
+  tellLeaders(leaders, again = false) {
     mark(this.element, { leaders: leaders.length ? 'yes' : null });
-    const key = leaders.join('|') || words.workout(this.sheet.workout);
-    if (key === this.leadersKey) return;
-    this.leadersKey = key;
-    if (!leaders.length) this.set(this.workout, key);
+    if (!again && leaders.join('|') === this.leaders.join('|') && leaders.length) return;
+    this.leaders = leaders;
+    if (!leaders.length) { this.set(this.workout, words.workout(this.sheet.workout)); return; }
     for (let count = leaders.length; count > 0; count--) {
+      this.texts.set(this.workout, leaders.slice(0, count).join(' · '));
       say(this.workout, leaders.slice(0, count).join(' · '));
-      if (this.fit(this.workout) >= 1) break;
+      if (this.fitLine(this.workout) >= 1) return;
     }
+    this.fit(this.workout);
   }
 
   middle(label, text, inWords) {
     this.set(this.clockLabel, label);
-    const shape = inWords ? 'words' : 'clock';
-    const length = shape + text.length;
+    const shape = inWords ? 'words' : 'clock', length = shape + text.length;
     mark(this.clock, { shape });
-    if (say(this.clock, text) && length !== this.clockLength) {
+    if (inWords) this.set(this.clock, text);
+    else if (this.texts.delete(this.clock)) { this.clock.style.fontSize = this.clock.style.transform = ''; this.clock.style.marginInline = ''; }
+    if (!inWords) say(this.clock, text);
+    if (length !== this.clockLength) {
       this.clockLength = length;
       this.refit();
     }
   }
 
-  set(line, text) { if (say(line, text)) this.fit(line); }
-
-  fit(line) {
-    const room = line.parentElement?.clientWidth ?? 0;
-    return room > 40 ? fitLine(line, room, line.parentElement === this.sides[2] ? 'right' : line.parentElement === this.sides[1] ? 'center' : 'left') : 1;
+  set(line, text) {
+    if (this.texts.get(line) === text) return;
+    this.texts.set(line, text);
+    this.fit(line);
   }
+
+  /** A line that must be there gets shorter where it would get too small; one that may be missing goes. */
+  fit(line) {
+    const text = this.texts.get(line) ?? '', room = this.roomOf(line);
+    line.hidden = false;
+    if (room <= 40 || !text) { say(line, text); return; }
+    if (this.needed.has(line) || (line === this.workout && this.leaders.length)) { fitWords(line, line, text, room, this.least, this.sideOf(line)); return; }
+    say(line, text);
+    this.fitLine(line);
+    line.hidden = !isReadable(line, this.least);
+  }
+
+  /** @returns {number} the size it got */
+  fitLine(line) { return fitLine(line, this.roomOf(line), this.sideOf(line)); }
+
+  /** The middle is as wide as its text; the sides have what it leaves. */
+  roomOf(line) {
+    const side = line.parentElement;
+    return side === this.sides[1] ? Math.min(this.element.clientWidth * MIDDLE_PART, innerHeight * MIDDLE_OF_HEIGHT) : side?.clientWidth ?? 0;
+  }
+
+  sideOf(line) { return line.parentElement === this.sides[2] ? 'right' : line.parentElement === this.sides[1] ? 'center' : 'left'; }
 }
 
 /** The caps on the floor, shortest first, each with its division. */
@@ -114,4 +152,6 @@ function capsOf(sheet, frame) {
   return list.length ? list : [{ capMs: frame.capMs, division: '' }];
 }
 
-function leftOf({ capMs, division }, ms) { return ms >= capMs ? `${division}: ${words.capReached}` : words.leftIn(division, capMs - ms); }
+function leftOf({ capMs, division }, ms) { return ms >= capMs ? words.capReachedIn(division) : words.leftIn(division, capMs - ms); }
+
+function isLastMinute(leftMs) { return leftMs > 0 && leftMs <= LAST_MINUTE_MS; }

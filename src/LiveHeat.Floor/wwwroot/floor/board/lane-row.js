@@ -1,11 +1,12 @@
 // One lane on the board: number, team, who works and who is next, strip, place. Made once a sheet; a frame changes only what differs.
 import { Strip } from '../strip.js';
 import { drawn, make, mark, nameOf, say } from './nodes.js';
-import { fitBlock, fitLine } from './fit.js';
-import { LEAST_TEXT } from './pages.js';
+import { fitBlock, fitLine, fitWords, isReadable } from './fit.js';
 import { standingOf } from './standing.js';
-import { workOf } from './work.js';
+import { tagOf, workOf } from './work.js';
 import { words } from './words.js';
+
+const MORE = '\u2026';
 
 export class LaneRow {
   /** @param {any} lane as in the sheet @param {{mixed: boolean}} heat mixed: several divisions on the floor */
@@ -15,8 +16,12 @@ export class LaneRow {
     this.scene = '';
     /** @type {{who?: string, what?: string, round?: string, next?: string, crew?: string[]}|null} */ this.pieces = null;
     this.workKey = this.standingKey = '';
+    this.short = false;               // no line tells who works
+    /** @type {() => number|null} */ this.clock = () => null;
     this.room = this.stripLeft = 0;   // CSS pixels: for the team's text; from the list's left edge to the strip
-    this.name = make('span', 'lane-name', nameOf(lane.name));
+    this.least = 0;                   // size of text, CSS pixels
+    this.nameText = nameOf(lane.name);
+    this.name = make('span', 'lane-name', this.nameText);
     this.work = make('span', 'lane-work');
     this.next = make('span', 'lane-next');
     this.team = make('div', 'lane-team', this.name, this.work, this.next);
@@ -46,19 +51,40 @@ export class LaneRow {
     this.strip.showPace = paced;
     this.strip.certified = certified;
     this.strip.update(lane, clock);
+    this.clock = clock;
     this.tellWork();
+    this.tellTag();
     this.tellStanding();
   }
 
-  /** Fits all text again, after the room for it changed. */
-  refit() {
+  /** Who is about to tag: on tape when the tag is what is open, in an outline when it is only expected. */
+  tellTag() {
+    const tag = this.scene === 'running' ? tagOf(this.sheet, this.lane, this.clock()) : null;
+    mark(this.element, { tag: tag?.sure === undefined ? null : tag.sure ? 'now' : 'soon' });
+    this.strip.hint = this.short && tag ? words.tagTo(tag.next) : '';
+  }
+
+  /** Fits all text again, after the room for it changed. @param {number} least size of text, CSS pixels */
+  refit(least) {
+    this.least = least;
+    this.short = getComputedStyle(this.work).display === 'none';
     this.room = this.team.clientWidth;
     if (!this.room) return;                                           // turned away
     this.stripLeft = this.host.getBoundingClientRect().left - (this.element.parentElement?.getBoundingClientRect().left ?? 0);
-    fitLine(this.name, this.room);
-    fitBlock(this.crewText, this.crew.clientWidth, this.crew.clientHeight);
+    fitWords(this.name, this.nameText, this.sheet.name, this.room, least);
+    this.fitCrew();
     this.fitWork();
     this.fitStanding();
+  }
+
+  /** All athletes before the heat; where there is no room for all, those who begin. */
+  fitCrew() {
+    const { athletes } = this.sheet, { clientWidth, clientHeight } = this.crew;
+    if (!clientWidth) return;
+    for (let count = athletes.length; count >= 0; count--) {
+      this.crewText.replaceChildren(...crewOf(athletes.slice(0, count)), ...(count && count < athletes.length ? [MORE] : []));
+      if (fitBlock(this.crewText, clientWidth, clientHeight, this.least)) return;
+    }
   }
 
   dispose() {
@@ -85,21 +111,25 @@ export class LaneRow {
     this.next.replaceChildren();
     if (crew) {
       this.work.replaceChildren(...crewOf(crew));
-      if (fitLine(this.work, this.room) < 1) this.work.replaceChildren();
+      if (!this.fits(this.work)) this.work.replaceChildren();
       return;
     }
     const two = this.roomy();
     const tries = two ? [[who, what, ''], [who, '', '']] : [[who, what, round, next], [who, what, '', next], [who, '', '', next], [who, '', '', '']];
     for (const [nth, [name, task, lap, then = '']] of tries.entries()) {
       this.work.replaceChildren(...line(name, task, lap, then));
-      if (readable(this.work, fitLine(this.work, this.room)) || nth === tries.length - 1) break;
+      if (this.fits(this.work)) break;
+      if (nth === tries.length - 1) this.work.replaceChildren();
     }
     if (!two) return;
     for (const lap of [round, '']) {
       this.next.replaceChildren(...line('', '', lap, next));
-      if (readable(this.next, fitLine(this.next, this.room))) break;
+      if (this.fits(this.next)) return;
     }
+    this.next.replaceChildren();
   }
+
+  fits(line) { fitLine(line, this.room); return isReadable(line, this.least); }
 
   roomy() { return getComputedStyle(this.next).display !== 'none'; }
 
@@ -121,13 +151,16 @@ export class LaneRow {
     if (!this.standing.clientWidth) return;
     const { paddingLeft, paddingRight, columnGap } = getComputedStyle(this.label);
     const inner = this.label.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight), gap = parseFloat(columnGap) || 0;
-    fitLine(this.beside, inner - this.place.offsetWidth - gap, 'right');
-    if (this.division.isConnected) fitLine(this.division, inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap);
+    const ending = this.place.querySelector('small'), beside = () => fitLine(this.beside, inner - this.place.offsetWidth - gap, 'right');
+    if (ending) ending.hidden = false;
+    beside();
+    if (ending && !isReadable(this.beside, this.least)) { ending.hidden = true; beside(); }
+    this.division.hidden = false;
+    if (!this.division.isConnected) return;
+    fitLine(this.division, inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap);
+    this.division.hidden = !isReadable(this.division, this.least);
   }
 }
-
-/** Whether a line is still large enough at the size it was given. @param {HTMLElement} line @param {number} size 1: as the style sheet has it */
-function readable(line, size) { return size >= 1 || parseFloat(line.style.fontSize) >= innerHeight * LEAST_TEXT - 0.5; }
 
 function ordinalOf(place) { return place ? [make('b', '', place.tie + place.number), make('small', '', place.suffix)] : []; }
 

@@ -4,17 +4,26 @@ import { LaneRow } from './lane-row.js';
 import { make, mark } from './nodes.js';
 import { pageAt, pagesOf } from './pages.js';
 import { PaceLabels } from './pace-labels.js';
+import { leastText } from './sight.js';
 import { resultOrder } from './standing.js';
 import { nameRoom, standingRoom } from './room.js';
 import { words } from './words.js';
 
 /** A screen narrower than this, or upright, gets a list to scroll. */
 const LIST_BELOW = 900;
+const FEW = 5;                        // rows on a page, up to which they have room for more
+const THREE_LINES = 3.2;              // of text, with what is between them
+const CROWDED_ABOVE = 0.06;           // of the screen's height: larger text leaves the head one line
 const LABEL_EVERY_MS = 100;            // the cap pace runs a pixel or two a second
 
 export class Lanes {
-  /** @param {HTMLElement} board @param {() => number|null} now @param {() => void} onArranged told when sizes changed */
-  constructor(board, now, onArranged) {
+  /**
+   * @param {HTMLElement} board @param {() => number|null} now @param {() => void} onArranged told when sizes changed
+   * @param {{width: number, seat: number}|null} seat the screen's width and the farthest seat in metres, where somebody measured them
+   */
+  constructor(board, now, onArranged, seat = null) {
+    this.seat = seat;
+    this.text = 0;                        // least size of text, CSS pixels
     this.board = board;
     this.onArranged = onArranged;
     this.now = now;
@@ -24,7 +33,7 @@ export class Lanes {
     this.list = make('ol', 'lanes');
     /** @type {Map<number, LaneRow>} */ this.rows = new Map();
     /** @type {number[]} */ this.order = [];
-    this.plan = { columns: 1, rows: 1, perPage: 1, pages: 1 };
+    this.plan = { columns: 1, rows: 1, perPage: 1, pages: 1, fitting: 1, short: false };
     /** @type {any} */ this.sheet = null;
     /** @type {any} */ this.frame = null;
     this.scene = '';
@@ -79,6 +88,7 @@ export class Lanes {
     if (page !== this.shownPage) this.show(page);
     if (at - this.labelledAt < LABEL_EVERY_MS) return;
     this.labelledAt = at;
+    for (const row of this.onPage()) if (row.lane) row.tellTag();
     this.pace.place(this.scene === 'running' ? this.onPage() : [], this.mixed, this.labelRoom);
   }
 
@@ -86,26 +96,38 @@ export class Lanes {
 
   /** Decides columns, pages and sizes for the room there is, and fits all text to them. */
   arrange() {
-    const upright = innerWidth < LIST_BELOW || innerHeight > innerWidth;
-    mark(this.board, { layout: upright ? 'list' : 'board' });
-    if (!this.sheet || !this.list.isConnected || this.arranging) return;
+    const { board, list } = this, side = board.dataset.side !== undefined;
+    const upright = !side && (innerWidth < LIST_BELOW || innerHeight > innerWidth);
+    mark(board, { layout: upright ? 'list' : 'board' });
+    this.text = upright ? 0 : leastText(this.seat, screenWidth(side), innerHeight);
+    board.style.setProperty('--text', upright ? '' : `${this.text}px`);
+    mark(board, { crowded: this.text > innerHeight * CROWDED_ABOVE ? 'yes' : null });
+    if (!this.sheet || !list.isConnected || this.arranging) return;
     this.arranging = true;
-    mark(this.board, { size: 'many' });
-    const count = this.rows.size;
-    const room = { count, width: this.list.clientWidth, height: this.list.clientHeight, screen: innerHeight };
-    this.plan = upright ? { columns: 1, rows: count, perPage: count, pages: 1 } : pagesOf(room);
-    mark(this.board, { size: sizeOf(this.plan.rows), paged: this.plan.pages > 1 ? 'yes' : null });
-    const { style } = this.list;
-    style.setProperty('--columns', String(this.plan.columns));
-    style.setProperty('--rows', String(this.plan.rows));
-    const row = Math.min(this.list.clientHeight / this.plan.rows, innerHeight * 0.2);
-    this.board.style.setProperty('--row', `${row}px`);
-    this.board.style.setProperty('--name', `${nameRoom(this.sheet, this.board, this.scene, this.list.clientWidth / this.plan.columns)}px`);
-    const standing = upright ? null : standingRoom(this.sheet, this.board, this.list.clientWidth / this.plan.columns);
-    this.board.style.setProperty('--standing', standing ? `${standing}px` : '');
+    this.plan = upright ? { columns: 1, rows: this.rows.size, perPage: this.rows.size, pages: 1, fitting: this.rows.size, short: false } : this.planned();
+    const row = Math.min(list.clientHeight / this.plan.rows, innerHeight * 0.2);
+    const lines = this.plan.short ? 1 : this.plan.rows <= FEW && row >= this.text * THREE_LINES ? 3 : 2;
+    mark(board, { paged: this.plan.pages > 1 ? 'yes' : null, lines });
+    list.style.setProperty('--columns', String(this.plan.columns));
+    list.style.setProperty('--rows', String(this.plan.rows));
+    board.style.setProperty('--row', `${row}px`);
+    board.style.setProperty('--name', `${nameRoom(this.sheet, board, this.scene, list.clientWidth / this.plan.columns)}px`);
+    const standing = upright ? null : standingRoom(this.sheet, board, list.clientWidth / this.plan.columns);
+    board.style.setProperty('--standing', standing ? `${standing}px` : '');
     this.show(this.shownPage);
     this.arranging = false;
     this.onArranged();
+  }
+
+  /** Pages, rows and what they tell, with the head as high as it is with so many rows. */
+  planned() {
+    const { board, list } = this;
+    const room = () => ({ count: this.rows.size, width: list.clientWidth, height: list.clientHeight, screen: innerHeight, text: this.text });
+    mark(board, { size: 'many', short: null });
+    let plan = pagesOf(room());
+    mark(board, { size: sizeOf(plan.rows), short: plan.short ? 'yes' : null });
+    if (plan.short) plan = pagesOf(room(), true);
+    return plan;
   }
 
   show(page) {
@@ -116,7 +138,7 @@ export class Lanes {
       const row = /** @type {LaneRow} */ (this.rows.get(number));
       row.element.hidden = at < first || at >= first + perPage;
     }
-    for (const row of this.onPage()) row.refit();
+    for (const row of this.onPage()) row.refit(this.text);
     this.tellPage(this.order.slice(first, first + perPage));
     this.labelRoom = this.band.clientWidth - (pages > 1 ? this.page.offsetWidth + 24 : 0);
   }
@@ -135,4 +157,7 @@ export class Lanes {
   }
 }
 
-function sizeOf(rows) { return rows <= 5 ? 'few' : rows <= 8 ? 'some' : 'many'; }
+/** CSS pixels of the whole screen: one of two boards side by side has half of it. @param {boolean} side */
+function screenWidth(side) { return side ? parent.innerWidth : innerWidth; }
+
+function sizeOf(rows) { return rows <= FEW ? 'few' : rows <= 8 ? 'some' : 'many'; }

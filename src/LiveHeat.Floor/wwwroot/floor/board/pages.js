@@ -1,27 +1,33 @@
-// How many lanes fit on one picture. Text does not get smaller than it can be read: lanes turn through pages instead.
+// How many lanes fit on one picture. Text does not get smaller than it can be read: lanes tell less, and then turn through pages.
 
-/** Least cap height of text on the board, as a part of the screen's height: 2.6 %. */
-export const LEAST_CAPITAL = 0.026;
-/** Cap height of the board's typeface as a part of its size. */
-export const CAPITAL_OF_SIZE = 0.7;
-/** Least size of text, as a part of the screen's height. */
-export const LEAST_TEXT = LEAST_CAPITAL / CAPITAL_OF_SIZE;
-/** A lane needs two lines of text. */
-export const LEAST_ROW = 2 * LEAST_TEXT * 1.03;
+/** Height of a row in lines of text: the team, and who works; or the team alone. */
+const FULL_ROW = 2.06, SHORT_ROW = 1.22;
+/** Fewer pages than this and every lane tells all it has. */
+const MANY_PAGES = 3;
 /** Two columns only where each is still as wide as the screen is high. */
 const LEAST_COLUMN = 1.05;
 export const TURN_EVERY_MS = 10_000;
 
 /**
- * @param {{count: number, width: number, height: number, screen: number}} room lanes; CSS pixels for them; the screen's height
- * @returns {{columns: number, rows: number, perPage: number, pages: number}} pages are filled evenly
+ * @param {{count: number, width: number, height: number, screen: number, text: number}} room lanes; CSS pixels for them; the screen's height; least size of text
+ * @param {boolean} mustBeShort the head has been made smaller for short lanes, and they are what it was made for
+ * @returns {{columns: number, rows: number, perPage: number, pages: number, fitting: number, short: boolean}}
+ *   pages are filled evenly; fitting: how many lanes a page could hold; short: a lane tells its team, strip and place, and no more
  */
-export function pagesOf({ count, width, height, screen }) {
-  const fitting = Math.max(1, Math.floor(height / (screen * LEAST_ROW)));
-  const columns = count > fitting && width / (screen * LEAST_COLUMN) >= 2 ? 2 : 1;
-  const pages = Math.max(1, Math.ceil(count / (fitting * columns)));
+export function pagesOf(room, mustBeShort = false) {
+  const full = plan(room, FULL_ROW, false);
+  if (!mustBeShort && full.pages < MANY_PAGES && full.fitting > 0) return full;
+  const short = plan(room, SHORT_ROW, true);
+  return mustBeShort || short.pages < full.pages || full.fitting === 0 ? short : full;
+}
+
+function plan({ count, width, height, screen, text }, lines, short) {
+  const high = Math.floor(height / (text * lines));
+  const rowsFit = Math.max(1, high);
+  const columns = count > rowsFit && width / (screen * LEAST_COLUMN) >= 2 ? 2 : 1;
+  const pages = Math.max(1, Math.ceil(count / (rowsFit * columns)));
   const perPage = Math.max(1, Math.ceil(count / pages));
-  return { columns, rows: Math.ceil(perPage / columns), perPage, pages };
+  return { columns, rows: Math.ceil(perPage / columns), perPage, pages, fitting: high * columns, short };
 }
 
 /** The page to show, from 0. @param {number} pages @param {number} sinceMs since the first page was shown */

@@ -1,7 +1,7 @@
 // How much of a row the team's text may have: as much as this heat's longest texts need, within limits.
 import { workOf } from './work.js';
 
-const LEAST = 0.2, MOST = 0.33, MOST_STANDING = 0.24;   // parts of a row's width
+const LEAST = 0.2, MOST = 0.33, MOST_SHORT = 0.44, MOST_STANDING = 0.24;   // parts of a row's width
 
 /**
  * For the team's text: its name, who works and who is next, or afterwards all its athletes.
@@ -12,16 +12,16 @@ export function nameRoom(sheet, board, scene, width) {
   let most = 0;
   for (const lane of sheet.lanes) {
     most = Math.max(most, wide(name, lane.name) + parseFloat(name.split(' ')[1]) * 0.2);
-    for (const line of scene === 'running' ? workLines(lane, board) : scene === 'result' ? [lane.athletes.join(' MM ')] : []) {
+    for (const line of board.dataset.lines === '1' ? [] : scene === 'running' ? workLines(lane, board) : scene === 'result' ? [lane.athletes.join(' MM ')] : []) {
       most = Math.max(most, wide(work, line) * 0.97);
     }
   }
-  return Math.round(Math.min(MOST * width, Math.max(LEAST * width, most)));
+  return Math.round(Math.min((board.dataset.lines === '1' ? MOST_SHORT : MOST) * width, Math.max(LEAST * width, most)));
 }
 
 /** All that may come to stand there during the heat, so that nothing moves while it runs. */
 function workLines(lane, board) {
-  const two = board.dataset.size === 'few';                     // who works and who is next have a line each
+  const two = board.dataset.lines === '3';                      // who works and who is next have a line each
   return lane.steps.filter(step => step.kind === 'set').flatMap(step => {
     const { who, what, round, next } = workOf(lane, step.step);
     return (two ? [[who, what], [round, 'MM', next]] : [[who, what, round, 'M', next]]).map(words => words.join('  '));

@@ -1,6 +1,8 @@
 // The board itself: takes frames, keeps the sheet they belong to, and draws the scene they are in.
 import { everyPicture, heatMs } from '../strip.js';
+import { Between } from './between.js';
 import { ageOf, freshnessOf } from './freshness.js';
+import { fitWords } from './fit.js';
 import { Heading } from './heading.js';
 import { Lanes } from './lanes.js';
 import { make, mark, say } from './nodes.js';
@@ -11,10 +13,15 @@ import { ordinal, words } from './words.js';
 
 const ASK_AGAIN_MS = 2_000;
 const LOOK_EVERY_MS = 250;          // age and summary need no more
+const PROGRAMME_EVERY_MS = 10_000;  // "in 12 minutes"
 
 export class Board {
-  /** @param {HTMLElement} main @param {{program?: any, sheet?: any, frame?: any}} state @param {{now(): number|null}} clock */
-  constructor(main, { program = null, sheet = null, frame = null }, clock) {
+  /**
+   * @param {HTMLElement} main @param {{program?: any, sheet?: any, frame?: any}} state @param {{now(): number|null}} clock
+   * @param {{seat?: {width: number, seat: number}|null, between?: {briefing?: boolean|null, standings?: boolean}|null}} [wishes]
+   *   seat: what the organiser measured; between: what takes turns with the lanes, null for nothing
+   */
+  constructor(main, { program = null, sheet = null, frame = null }, clock, { seat = null, between = {} } = {}) {
     this.main = main;
     this.clock = clock;
     this.program = program;
@@ -25,7 +32,8 @@ export class Board {
     /** @type {string|null} */ this.scene = null;
     this.recalled = this.reading = false;
     this.heading = new Heading();
-    this.lanes = new Lanes(main, () => clock.now(), () => this.heading.refit());
+    this.lanes = new Lanes(main, () => clock.now(), () => { this.heading.refit(this.lanes.text); if (this.noticed) this.fitNotice(); }, seat);
+    this.between = between ? new Between(main, between) : null;
     addEventListener('resize', () => { if (!this.frame) this.draw(); });
     this.noticeText = make('span', 'notice-text');
     this.age = make('span', 'age');
@@ -35,7 +43,9 @@ export class Board {
     this.summary = new Summary();
     this.lanes.band.append(this.age, make('div', 'notice', this.noticeText));
     this.stage = make('div', 'stage', this.lanes.band, this.lanes.list, this.count);
-    main.replaceChildren(this.summary.element, this.heading.element, this.stage, this.idle);
+    main.replaceChildren(this.summary.element, this.heading.element, this.stage, this.idle, ...(this.between ? [this.between.element] : []));
+    this.noticed = '';
+    this.programmeAt = 0;
     this.frameAt = this.heardAt = performance.now();
     this.online = true;                                   // the page itself has just been heard
     if (sheet && frame) this.show(sheet, frame); else this.draw();
@@ -98,7 +108,7 @@ export class Board {
     const scene = sceneOf(frame, this.clock.now());
     mark(main, { scene, phase: frame?.phase, heat: frame?.heat, sequence: frame?.sequence });
     this.scene = scene;
-    if (!frame) { this.lanes.arrange(); showProgramme(this.idle, this.program, main); return; }
+    if (!frame) { this.lanes.arrange(); showProgramme(this.idle, this.program, main, this.clock.now(), this.lanes.text); this.programmeAt = performance.now(); return; }
     this.idle.replaceChildren();
     this.heading.update(sheet, frame, scene, scene === 'running' && main.dataset.paged ? this.leaders() : []);
     this.lanes.update(frame, scene);
@@ -129,15 +139,22 @@ export class Board {
     if (count !== null) say(this.countNumber, count === 0 ? words.go : String(count));
   }
 
+  fitNotice() {
+    const room = this.noticeText.parentElement?.clientWidth ?? 0;
+    mark(this.main, { notice: this.noticed ? 'yes' : null });
+    fitWords(this.noticeText, this.noticeText, this.noticed, room || innerWidth, this.lanes.text, 'center');
+  }
+
   /** Age, notices and the summary. */
   look(at, now) {
     const age = ageOf({ live: isLive(this.frame?.phase), online: this.online, frameAt: this.frameAt, heardAt: this.heardAt, at });
     const { level, text } = freshnessOf(age);
     mark(this.main, { freshness: level });
     say(this.age, level === 'old' ? text : '');
-    const notice = level === 'not-live' ? text : this.frame?.phase === 'halted' ? words.halted : this.recalled ? words.recalled : '';
-    say(this.noticeText, notice);
-    mark(this.main, { notice: notice ? 'yes' : null });
+    this.between?.look({ scene: this.scene ?? 'idle', frame: this.frame, program: this.program, now, at, lanePages: this.lanes.plan.pages, least: this.lanes.text });
+    if (!this.frame && at - this.programmeAt > PROGRAMME_EVERY_MS) this.draw();
+    const notice = level === 'not-live' ? text : this.frame?.phase === 'halted' ? words.halted : this.recalled ? words.recalled : this.between?.notice ?? '';
+    if (notice !== this.noticed) { this.noticed = notice; this.fitNotice(); }
     this.summary.tell(summaryOf(this.sheet, this.frame, this.scene ?? 'idle', now === null ? null : heatMs(this.frame, now)), at);
   }
 }

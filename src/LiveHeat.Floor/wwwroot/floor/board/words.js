@@ -1,7 +1,8 @@
-// Every word the board and the strips say, in English. Another language is another table of the same shape.
+// What the board and the strips say, by name. The sentences are in ../words/board.*.json, a file a language.
+import { wordsOf } from '../words/words.js';
 
-const ordinals = new Intl.PluralRules('en', { type: 'ordinal' });
-const suffixes = { one: 'st', two: 'nd', few: 'rd', other: 'th' };
+const told = await wordsOf('board');
+const say = (key, places = {}) => told.say(key, places);
 const MINUS = '\u2212';
 
 /** Heat time as a clock shows it. Hours only when there are any. @param {number} ms @param {number} decimals of a second, cut off and not rounded */
@@ -10,7 +11,7 @@ export function timeText(ms, decimals = 0) {
   const seconds = Math.floor(whole / 1000), hours = Math.floor(seconds / 3600), minutes = Math.floor(seconds / 60) % 60;
   const two = value => String(value).padStart(2, '0');
   const head = hours ? `${hours}:${two(minutes)}` : String(minutes);
-  const tail = decimals ? `.${String(whole % 1000).padStart(3, '0').slice(0, decimals)}` : '';
+  const tail = decimals ? told.decimalMark + String(whole % 1000).padStart(3, '0').slice(0, decimals) : '';
   return `${head}:${two(seconds % 60)}${tail}`;
 }
 
@@ -20,108 +21,124 @@ export function officialText(ms) { return timeText(ms, ms % 100 === 0 ? 1 : ms %
 /** Whole seconds still to go: 0:01 until there are none. */
 export function leftText(ms) { return timeText(Math.ceil(ms / 1000) * 1000); }
 
-export function ordinal(place) { return { number: String(place), suffix: suffixes[ordinals.select(place)] }; }
-
-function plural(count, one, many) { return `${count} ${Math.abs(count) === 1 ? one : many}`; }
-
-function list(names) { return new Intl.ListFormat('en', { type: 'conjunction' }).format(names); }
+export function ordinal(place) { return { number: told.write(place), suffix: told.ordinal(place) }; }
 
 export const words = {
   title: (competition, heat) => [heat, competition].filter(Boolean).join(' · '),
-  lane: number => `lane ${number}`,
-  workout: workout => [workout.name, workout.summary].filter(Boolean).join(': '),
+  lane: number => say('lane', { number }),
+  workout: ({ name, summary }) => (name && summary ? say('workout', { name, summary }) : name || summary || ''),
 
   // header
-  left: ms => `${leftText(ms)} left`,
-  leftIn: (division, ms) => `${division}: ${leftText(ms)} left`,
-  cap: ms => `time cap ${timeText(ms)}`,
-  caps: (least, most) => `time caps ${timeText(least)} to ${timeText(most)}`,
-  capReached: 'cap reached',
+  left: ms => say('left', { time: leftText(ms) }),
+  leftIn: (division, ms) => say('left.division', { division, time: leftText(ms) }),
+  cap: ms => say('cap', { time: timeText(ms) }),
+  caps: (least, most) => say('caps', { least: timeText(least), most: timeText(most) }),
+  capReached: say('cap.reached'),
+  capReachedIn: division => say('cap.reached.division', { division }),
+  lastMinute: say('cap.last-minute'),
   startsIn: ms => leftText(ms),
-  startsInLabel: 'starts in',
-  go: 'GO',
-  ready: (ready, all) => `${ready} of ${all} ready`,
-  allReady: 'all lanes ready',
-  upNext: 'up next',
+  startsInLabel: say('starts-in'),
+  go: say('go'),
+  ready: (ready, all) => say('ready', { ready, all }),
+  allReady: say('ready.all'),
+  upNext: say('up-next'),
 
   // rows
-  works: 'together',
-  round: (round, of) => `round ${round}/${of}`,
-  beforeRounds: 'first work',
-  afterRounds: 'last work',
-  tag: 'tag',
+  works: say('together'),
+  round: (round, of) => say('round', { round, of }),
+  beforeRounds: say('round.before'),
+  afterRounds: say('round.after'),
+  tag: say('tag'),
+  tagTo: next => say('tag.to', { next }),
   tied: '=',
-  leads: 'leads',
-  level: 'level',
-  finished: 'finished',
-  behind: ms => (ms < 500 ? '< 1 s' : ms < 180_000 ? `${Math.round(ms / 1000)} s` : `${Math.round(ms / 60_000)} min`),
-  behindWorth: (worth, score) => `${MINUS}${words.worth(worth, score)}`,
-  finishTime: lane => (lane.officialMs ?? lane.finishMs ?? null) === null ? 'time unknown' : officialText(lane.officialMs ?? lane.finishMs),
+  leads: say('leads'),
+  level: say('level'),
+  finished: say('finished'),
+  behind: ms => (ms < 500 ? say('behind.moment') : ms < 180_000 ? say('behind.seconds', { count: Math.round(ms / 1000) }) : say('behind.minutes', { count: Math.round(ms / 60_000) })),
+  behindWorth: (worth, score) => MINUS + words.worth(worth, score),
+  finishTime: lane => (lane.officialMs ?? lane.finishMs ?? null) === null ? say('time.unknown') : officialText(lane.officialMs ?? lane.finishMs),
   /** @param {number} worth @param {{unit: string, scale: number}} [score] what it counts; left out: reps */
-  worth: (worth, score) => (score ? `${(worth / score.scale).toLocaleString('en')} ${score.unit}` : plural(worth, 'rep', 'reps')),
-  laneReady: 'ready',
-  laneNotReady: 'not yet',
-  withdrawn: 'withdrawn',
-  disqualified: 'disqualified',
-  stopped: 'stopped',
+  worth: (worth, score) => (score ? say('measure', { amount: worth / score.scale, unit: score.unit }) : told.count('reps', worth)),
+  laneReady: say('lane.ready'),
+  laneNotReady: say('lane.not-ready'),
+  withdrawn: say('lane.withdrawn'),
+  disqualified: say('lane.disqualified'),
+  stopped: say('lane.stopped'),
   noPlace: '\u2013',
 
   // strip
   /** @param {any} lane @param {boolean} certified */
   stripNote(lane, certified) {
     switch (lane.status) {
-      case 'finished': return `${words.finishTime(lane)}${certified ? '' : ' unofficial'}`;
-      case 'capped': return 'time cap';
-      case 'through': return `${words.worth(lane.worth, lane.score)}${certified ? '' : ' unofficial'}`;
-      case 'held': return 'held';
-      case 'stopped': return 'stopped';
-      case 'withdrawn': return 'withdrawn';
-      case 'disqualified': return 'disqualified';
+      case 'finished': return certified ? words.finishTime(lane) : say('lane.unofficial', { time: words.finishTime(lane) });
+      case 'through': return certified ? words.worth(lane.worth, lane.score) : say('lane.unofficial', { time: words.worth(lane.worth, lane.score) });
+      case 'capped': case 'held': case 'stopped': case 'withdrawn': case 'disqualified': return say(`lane.${lane.status}`);
       default: return '';
     }
   },
   stripLabel(lane, steps, note) {
     const open = steps[lane.open - 1];
-    return [`Lane ${lane.lane}`, open ? `step ${lane.open} of ${steps.length}: ${open.label}` : /finished|through/.test(lane.status) && 'all work done', note].filter(Boolean).join(', ');
+    const where = open ? say('strip.step', { step: lane.open, of: steps.length, label: open.label }) : /finished|through/.test(lane.status) && say('strip.done');
+    return [say('strip.lane', { number: lane.lane }), where, note].filter(Boolean).join(', ');
   },
-  capPace: 'cap pace',
-  capPaceOf: division => `cap pace ${division}`,
+  capPace: say('cap-pace'),
+  capPaceOf: division => say('cap-pace.division', { division }),
+
+  // replay
+  play: say('replay.play'),
+  pause: say('replay.pause'),
+  replayAt: say('replay.at'),
+  replaySpeed: say('replay.speed'),
+  asHappened: say('replay.happened'),
+  asKnown: say('replay.known'),
+  noReplay: say('replay.none'),
 
   // notices
-  play: 'play',
-  pause: 'pause',
-  replayAt: 'moment of the replay',
-  replaySpeed: 'speed of the replay',
-  asHappened: 'replay: as it happened',
-  asKnown: 'replay: as it was known',
-  noReplay: 'The replay cannot be had now. Load the page again.',
-  halted: 'Heat halted. The clock stands.',
-  recalled: 'Start recalled. A new start will come.',
-  old: seconds => `${seconds} s old`,
-  notLive: age => `Not live. Last news ${age} ago.`,
-  ago: ms => (ms < 120_000 ? `${Math.floor(ms / 1000)} s` : `${Math.floor(ms / 60_000)} min`),
-  lanePage: (first, last) => (first === last ? `lane ${first}` : `lanes ${first}\u2013${last}`),
-  resultPage: (page, pages) => `page ${page} of ${pages}`,
+  halted: say('halted'),
+  recalled: say('recalled'),
+  old: seconds => say('age.old', { count: seconds }),
+  notLive: ms => (ms < 120_000 ? say('age.not-live.seconds', { count: Math.floor(ms / 1000) }) : say('age.not-live.minutes', { count: Math.floor(ms / 60_000) })),
+  lanePage: (first, last) => (first === last ? say('page.lane', { number: first }) : say('page.lanes', { first, last })),
+  resultPage: (page, pages) => say('page', { page, pages }),
 
   // result
-  status: { ended: 'unofficial', frozen: 'under review', certified: 'certified' },
-  statusDetail: { ended: 'Times may still change.', frozen: 'Frozen: the head judge is looking.', certified: 'Official result.' },
-  revision: number => `revision ${number}`,
+  status: { ended: say('result.ended'), frozen: say('result.frozen'), certified: say('result.certified') },
+  statusDetail: (phase, revision) => (phase === 'certified' && revision > 1 ? say('result.certified.revision', { number: revision }) : say(`result.${phase}.detail`)),
 
   // nothing on the floor
-  noHeat: 'No heat on the floor',
-  nextHeats: 'Next heats',
-  noNextHeats: 'No more heats on the programme',
-  plannedAt: instant => new Date(instant).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' }),
+  noHeat: say('programme.no-heat'),
+  nextHeats: say('programme.next'),
+  noNextHeats: say('programme.none'),
+  plannedAt: instant => told.timeOfDay(instant),
+  plannedTitle: (title, instant) => say('programme.at', { title, time: told.timeOfDay(instant) }),
+  plannedIn: minutes => (minutes < 1 ? say('programme.now') : told.count('programme.in', minutes)),
+
+  // between heats
+  standings: say('standings'),
+  provisional: say('standings.provisional'),
+  afterCertified: say('standings.certified'),
+  points: points => told.count('standings.points', points),
+  until: instant => say('message.until', { time: told.timeOfDay(instant) }),
+
+  // how much can be read
+  fit: {
+    lanes: lanes => told.count('fit.lanes', lanes),
+    seat: ({ width, seat, mm, px }) => say('fit.seat', { width, seat, mm: Math.round(mm), px: Math.round(px) }),
+    unknown: say('fit.unknown'),
+    tooFar: say('fit.too-far'),
+  },
+
+  // stream overlay
+  leader: name => say('overlay.leads', { name }),
 
   // for screen readers
   spoken: {
-    before: (heat, count) => `${heat}: ${plural(count, 'lane', 'lanes')} on the floor.`,
-    countDown: seconds => `Starts in ${plural(seconds, 'second', 'seconds')}.`,
-    leads: (names, divisions) => `${names.length > 1 && !divisions ? `${list(names)} share the lead` : `${list(names)} ${names.length > 1 ? 'lead' : 'leads'}`}.`,
-    second: (name, gap) => `${name} is ${gap} behind.`,
-    left: minutes => (minutes < 1 ? 'Less than a minute left.' : `${plural(minutes, 'minute', 'minutes')} left.`),
-    result: (status, first) => `Result, ${status}. ${first}`,
-    first: (name, score) => `First: ${name}, ${score}.`,
+    before: (heat, count) => told.count('spoken.before', count, { heat }),
+    countDown: seconds => told.count('spoken.count-down', seconds),
+    leads: (names, divisions) => (names.length > 1 && !divisions ? say('spoken.share', { names: told.list(names) }) : told.count('spoken.leads', names.length, { names: told.list(names) })),
+    second: (name, gap) => say('spoken.second', { name, gap }),
+    left: minutes => (minutes < 1 ? say('spoken.left.less') : told.count('spoken.left', minutes)),
+    result: (status, first) => say('spoken.result', { status, first }),
+    first: (name, score) => say('spoken.first', { name, score }),
   },
 };

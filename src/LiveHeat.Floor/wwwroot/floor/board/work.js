@@ -12,6 +12,23 @@ export function workOf(lane, open) {
   return { who: [step.athlete, ...step.with ?? []].map(athlete => nameAt(lane, athlete)).join(' + '), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
 }
 
+/** Part of the last set's expected time after which its end, and with it the tag, is expected. */
+const SOON = 0.75;
+
+/**
+ * Whether a lane is about to tag: `sure` when the tag is the open step, else by the expected time of the set before it. Pure.
+ * @param {any} sheetLane @param {any} lane as in the frame @param {number|null} laneMs @returns {{next: string, sure: boolean}|null}
+ */
+export function tagOf(sheetLane, lane, laneMs) {
+  if (lane.status !== 'working') return null;
+  const [open, then] = sheetLane.steps.slice((lane.open ?? 1) - 1);
+  const nameOf = tag => sheetLane.athletes[tag.to - 1] ?? '';
+  if (open?.kind === 'tag') return { next: nameOf(open), sure: true };
+  if (then?.kind !== 'tag' || laneMs === null || !(open.expectedMs > 0)) return null;
+  const since = lane.open === 1 ? 0 : lane.sinceMs;
+  return since !== null && since !== undefined && laneMs - since >= open.expectedMs * SOON ? { next: nameOf(then), sure: false } : null;
+}
+
 function nameAt(lane, athlete) { return athlete > 0 ? lane.athletes[athlete - 1] ?? '' : words.works; }
 
 function taskOf(step) {

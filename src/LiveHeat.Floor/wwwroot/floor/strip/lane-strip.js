@@ -31,6 +31,7 @@ export class Strip {
     this.torn = torning(1, seeded(lane * 31 + 7));
     this.showPace = false;          // once enough is known of the lane's group
     this.certified = false;
+    this.hint = '';                 // told beyond the tape's end while the lane has no note of its own
     /** @type {any} */ this.lane = null;
     /** @type {() => number|null} */ this.clock = () => null;
     this.width = this.height = this.scale = 0;      // of the host, CSS pixels; device pixels a CSS pixel
@@ -94,6 +95,7 @@ export class Strip {
   turn(at) {
     if (!this.lane || !this.width) return;
     this.rollOut(at);
+    if (this.hint || this.hinted) { this.hinted = this.hint; this.write(); }
     if (wantsCalm() && at - this.calmAt < CALM_EVERY_MS && this.drawn.tape !== undefined) return;
     this.calmAt = at;
     const laneMs = this.clock();
@@ -148,13 +150,15 @@ export class Strip {
 
   /** The note written on the tape, or on the floor beyond its end. */
   write() {
-    const { note } = this.parts, text = this.lane ? words.stripNote(this.lane, this.certified) : '';
+    const { note } = this.parts, text = this.lane ? words.stripNote(this.lane, this.certified) || this.hint : '';
     if (!this.decorative && this.lane) this.host.setAttribute('aria-label', words.stripLabel(this.lane, this.steps, text));
     if (note.textContent === text && this.noteHeight === this.height) return;
     this.noteHeight = this.height;
     note.textContent = text;
     note.hidden = !text;
     this.noteWidth = text ? note.offsetWidth : 0;
+    // A note that would not fit at all is told in words beside the strip.
+    if (this.width && this.noteWidth > this.end - this.gutter) { note.hidden = true; this.noteWidth = 0; }
     if (this.drawn.tape !== undefined) this.seat();
   }
 

@@ -1,0 +1,90 @@
+// What a board shows between and around heats, by turns with its lanes: the organiser's message, the briefing, the standings.
+import { BriefingView } from './briefing-view.js';
+import { make, mark, say } from './nodes.js';
+import { StandingsView } from './standings-view.js';
+import { words } from './words.js';
+
+const LANES_FOR_MS = 20_000, SLIDE_FOR_MS = 9_000, STANDINGS_FOR_MS = 12_000;
+const BRIEFING_UNTIL_MS = 120_000;          // before the planned time: from then on people look for their lane
+const CALM = new Set(['idle', 'before', 'result']);
+
+/** @typedef {{what: 'lanes'|'message'|'briefing'|'standings', nth: number}} Turn nth: the slide or page, from 0 */
+
+/**
+ * What the board shows now. Pure.
+ * @param {{scene: string, sinceMs: number, message: boolean, slides: number, pages: number, lanePages: number}} signs
+ *   sinceMs: since the scene began; slides of the briefing and pages of the standings, 0 where they are not wanted; pages of the lanes
+ * @returns {Turn}
+ */
+export function turnOf({ scene, sinceMs, message, slides, pages, lanePages }) {
+  if (!CALM.has(scene)) return { what: 'lanes', nth: 0 };
+  if (message) return { what: 'message', nth: 0 };
+  const [what, count, each] = scene === 'before' ? /** @type {const} */ (['briefing', slides, SLIDE_FOR_MS]) : /** @type {const} */ (['standings', pages, STANDINGS_FOR_MS]);
+  const lanes = LANES_FOR_MS * Math.max(1, lanePages / 2);
+  const at = Math.max(0, sinceMs) % (lanes + count * each);
+  return at < lanes ? { what: 'lanes', nth: 0 } : { what, nth: Math.floor((at - lanes) / each) };
+}
+
+/**
+ * Whether there is time for the briefing. Pure.
+ * @param {boolean|null} wish the organiser's; null: whenever it is known that there is time @param {number|null} plannedAt @param {number|null} now
+ */
+export function wantsBriefing(wish, plannedAt, now) {
+  if (wish !== null) return wish;
+  return plannedAt !== null && now !== null && now < plannedAt - BRIEFING_UNTIL_MS;
+}
+
+/** The message that stands now. Pure. @param {any} program @param {number|null} now @returns {{text: string, until?: number}|null} */
+export function messageOf(program, now) {
+  const message = program?.message;
+  return message?.text && !(message.until && now !== null && now >= message.until) ? message : null;
+}
+
+export class Between {
+  /** @param {HTMLElement} board @param {{briefing?: boolean|null, standings?: boolean}} wishes */
+  constructor(board, { briefing = null, standings = true }) {
+    this.board = board;
+    this.wishes = { briefing, standings };
+    this.briefing = new BriefingView();
+    this.standings = new StandingsView();
+    this.text = make('p', 'message-text');
+    this.until = make('p', 'message-until');
+    this.message = make('section', 'message', this.text, this.until);
+    this.element = make('div', 'between', this.message, this.briefing.element, this.standings.element);
+    this.scene = '';
+    this.since = 0;
+    this.shown = '';
+  }
+
+  /**
+   * Looks what is to be shown. @param {{scene: string, frame: any, program: any, now: number|null, at: number, lanePages: number, least: number}} signs
+   *   now: the server's instant; at: performance.now(); least: size of text, CSS pixels
+   */
+  look({ scene, frame, program, now, at, lanePages, least }) {
+    const key = `${scene} ${frame?.heat}`;
+    if (key !== this.scene) { this.scene = key; this.since = at; }
+    const message = messageOf(program, now);
+    const planned = program?.heats.find(heat => heat.heat === frame?.heat)?.plannedAt ?? null;
+    const briefed = scene === 'before' && wantsBriefing(this.wishes.briefing, planned, now);
+    this.briefing.load(briefed ? frame.heat : null);
+    const ranked = this.wishes.standings && (scene === 'result' || scene === 'idle');
+    if (ranked) this.standings.refresh(at);
+    const slides = briefed ? this.briefing.count : 0, pages = ranked ? this.standings.pagesFor(least) : 0;
+    const turn = turnOf({ scene, sinceMs: at - this.since, message: Boolean(message), slides, pages, lanePages });
+    this.show(turn, message);
+    this.notice = message && turn.what === 'lanes' ? message.text : '';
+  }
+
+  show({ what, nth }, message) {
+    mark(this.board, { shows: what });
+    if (what === 'message') {
+      say(this.text, message.text);
+      say(this.until, message.until ? words.until(message.until) : '');
+    }
+    const shown = `${what} ${nth}`;
+    if (shown === this.shown) return;
+    this.shown = shown;
+    if (what === 'briefing') this.briefing.show(nth);
+    if (what === 'standings') this.standings.show(nth);
+  }
+}
