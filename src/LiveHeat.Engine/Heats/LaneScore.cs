@@ -15,6 +15,7 @@ internal sealed class LaneScore(RelayPlan plan, Counting counting)
 {
     private readonly SortedDictionary<int, decimal> values = [];
     private readonly SortedDictionary<int, HeatFact.AttemptJudged> attempts = [];
+    private readonly HashSet<int> readOff = [];
 
     /// <summary>Sets that are not done yet, and what is owed.</summary>
     public LaneCounts Counts { get; } = new(plan, counting);
@@ -44,11 +45,20 @@ internal sealed class LaneScore(RelayPlan plan, Counting counting)
         }
     }
 
+    /// <summary>
+    /// Where readings make the score, a machine is read when its time is over: one value that comes then counts, within rounds by the clock until the next begins.
+    /// </summary>
+    /// <param name="tap">A tap after the cap or after its round.</param>
+    /// <param name="laneMs">When.</param>
+    public bool ReadsOff(HeatFact.AtStep tap, long laneMs) =>
+        tap is HeatFact.ValueEntered && plan.Scoring is ScoringRule.MostReading && !(Windows.Next(tap.Step)?.FromMs <= laneMs) && readOff.Add(Windows.Of(tap.Step)?.First ?? 0);
+
     /// <summary>What was counted, read and lifted after that step is gone.</summary>
     public void SendBack(int before)
     {
         Counts.SendBack(before);
         Windows.SendBack(before);
+        readOff.Clear();
         Shares.SendBack(before);
         Forget(values, before);
         Forget(attempts, before);

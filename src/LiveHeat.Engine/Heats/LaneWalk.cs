@@ -228,7 +228,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     /// <summary>After the cap, after its round by the clock or after the team stopped nothing scores any more.</summary>
     private bool Closed(HeatFact.AtStep tap, PlacedTap placed, TapStanding standing)
     {
-        var over = clock.AfterCap(placed.At) || score.Windows.Of(tap.Step)?.UntilMs < LaneMs(placed);
+        var over = (clock.AfterCap(placed.At) || score.Windows.Of(tap.Step)?.UntilMs < LaneMs(placed)) && !score.ReadsOff(tap, LaneMs(placed));
         var why = (over ? FactFlags.AfterCap : FactFlags.None) | (stopped is null ? FactFlags.None : FactFlags.AfterStop);
         standing.Flag(tap.Id, why);
         return why != FactFlags.None;

@@ -10,6 +10,9 @@ internal sealed class LaneWindows(RelayPlan plan)
     /// <summary>The round that the step is in; null where the work follows no clock.</summary>
     public Window? Of(int step) => plan.Windows.FirstOrDefault(window => step <= window.Last);
 
+    /// <summary>The round after that of the step; null where there is none.</summary>
+    public Window? Next(int step) => plan.Windows.SkipWhile(window => step > window.Last).Skip(1).FirstOrDefault();
+
     /// <summary>The step is done, and with it all before it in its round.</summary>
     public void Score(int step)
     {

@@ -120,4 +120,25 @@ public class WindowsTests
         Assert.Equal(["prescriptions[0].after"], Wrong(Changed(one => one with { After = [new("row", 5)] })));
         Assert.Equal(["prescriptions[0].round"], Wrong(Changed(one => one with { Round = [] })));
     }
+
+    /// <summary>Two rounds by the clock of 1:00 with 0:30 rest, one reading each; or one piece of work of two readings with a cap of 2:30.</summary>
+    private static LaneState Read(string score, bool byClock)
+    {
+        var prescription = Some.Prescription(rounds: 2, capMs: 150_000, round: new PrescribedSet("row", 1, Reading: true)) with { Clock = byClock ? new WorkClock(60_000, 30_000, false) : null };
+        var workout = Some.Workout(new RelayOrder.Together(), finish: FinishKind.None, prescriptions: prescription) with { Scoring = new ScoringRule.MostReading() };
+        return HeatScript.Play($"start\n{score}", Some.Snapshot(1, workout)).Lanes[0];
+    }
+
+    [Fact]
+    public void A_machine_is_read_when_its_time_is_over_once_and_before_the_next_round()
+    {
+        Assert.Equal(40, Read("lane 1 value 40 in step 1 at 1:05", byClock: true).Worth);
+        Assert.Equal(40 + 35, Read("lane 1 value 40 in step 1 at 1:05\nlane 1 value 35 in step 2 at 2:40", byClock: true).Worth);
+        Assert.Equal(0, Read("lane 1 value 40 in step 1 at 1:31", byClock: true).Worth);
+
+        Assert.Equal(40 + 35, Read("lane 1 value 40 in step 1 at 1:20\nlane 1 value 35 in step 2 at 2:40", byClock: false).Worth);
+        var twice = Read("lane 1 value 40 in step 1 at 2:35\nlane 1 value 35 in step 2 at 2:40", byClock: false);
+        Assert.Equal(40, twice.Worth);
+        Assert.Equal(FactFlags.AfterCap, twice.Flagged.Single().Flags & FactFlags.AfterCap);
+    }
 }

@@ -32,7 +32,7 @@ export function laneModel({ sheet, frame, lane, entries, now: moment = null, kep
   const undoable = fact => (duty !== 'timekeeper' ? !fact.by && !NOT_UNDOABLE.test(fact.fact) && (duty === 'primary' || fact.seat === seat)
     : fact.fact === 'finish-timed' && fact.seat === seat && fact.instant > backAt && (fact.start ?? start?.id) === start?.id);
   const last = latest(stand.filter(undoable)), atCap = latest(here('reps-at-cap')), left = step && round && now.open <= round.last;
-  const waits = step && round?.next && (!left || round.over && (step.kind !== 'set' || atCap)) ? round.next : null;
+  const waits = step && round?.next && (!left || round.over && (step.kind === 'set' ? atCap : step.kind !== 'value')) ? round.next : null;
   return {
     lane, line, steps, step, told, start, known: entries,
     open: now.open, count: now.count, boundary: now.boundary?.instant ?? null,
@@ -44,7 +44,7 @@ export function laneModel({ sheet, frame, lane, entries, now: moment = null, kep
     counted: latest(here('count-reached'))?.instant ?? null,
     last, lastSafe: !!now.standing.find(({ fact }) => fact === last)?.sequence,
     atCap, round, waits, over: !!left && round.over, turnAt: round?.turnMs === undefined || frame?.haltedAt || moment === null ? Infinity : moment + round.turnMs - atMs + 1,
-    attempts: stand.filter(fact => fact.fact === 'attempt-judged'),
+    attempts: stand.filter(fact => fact.fact === 'attempt-judged'), shares: step?.minimumEach == null ? null : stand.filter(({ fact, step: of }) => of === now.open && /^(athlete-working|count-reached)$/.test(fact)),
     stopped: newest('lane-stopped')?.reason ?? null,
     readBack: newest('score-read-back'),
   };
@@ -54,6 +54,19 @@ export function laneModel({ sheet, frame, lane, entries, now: moment = null, kep
 export function checkpoint({ kind, unit, increment }, { counting, checkpointEvery }) {
   if (counting !== 'reps' || kind !== 'set') return 0;
   return unit === 'reps' ? checkpointEvery || 1 : increment > 1 ? increment : 0;
+}
+
+/** A set that the team shares: units by athlete, who works, what is counted; and whose least is not reached if it were done now. */
+export function sharesOf({ shares, step, line }) {
+  const units = {};
+  let who = 0, at = 0;
+  for (const { fact, athlete, count } of [...shares].sort((a, b) => a.instant - b.instant || latest([a, b]) === a || -1)) {
+    if (fact === 'athlete-working') { who = athlete; continue; }
+    units[who] = (units[who] ?? 0) + count - at;
+    at = count;
+  }
+  const short = who ? line.athletes.filter((_, i) => (units[i + 1] ?? 0) + (i + 1 === who ? step.quantity - at : 0) < step.minimumEach) : [];
+  return { units, who, at, short };
 }
 
 export function carriedBy(step, count, sheet) {

@@ -1,6 +1,6 @@
 // The heat. The target says what it will record and carries that fact.
 
-import { capMs, checkpoint, following, heatMs, tooEarly } from '../lane.js';
+import { capMs, checkpoint, following, heatMs, sharesOf, tooEarly } from '../lane.js';
 import { say } from '../words.js';
 import { LONG_HOLD_MS, Target, button, clockText, dutyMark, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
 
@@ -25,13 +25,14 @@ function targetView(pad) {
   const target = h('button.target', { act: 'done' }, state, words, then), keypad = h('div.keypad');
   const fault = h('b'), effect = h('span'), soFar = h('span'), noRep = h('button.no-rep', { act: 'no-rep' }, fault, effect, soFar);
   const receiver = h('b'), already = h('button.already', { act: 'already' }, receiver, say('already'));
-  const side = h('div.side', {}, noRep, already), root = h('section.work', {}, h('div.main', {}, keypad, target), side);
-  let carried = null, digits = '', digitsOf = 0;
+  const worker = h('b'), change = h('button.already', { act: 'shares', on: () => pad.open('shares') }, worker, say('shares'));
+  const side = h('div.side', {}, noRep, already, change), root = h('section.work', {}, h('div.main', {}, keypad, target), side);
+  let carried = null, digits = '', digitsOf = 0, short = [];
 
   const press = (element, parts) => new Target(pad, element, { onAct: (fact, stamp) => pad.record(stamp, fact), ...parts });
   const done = press(target, {
     carried: () => carried,
-    holdMs: (fact, stamp) => (tooEarly(pad.model, fact, pad.clock.instantOf(stamp)) ? LONG_HOLD_MS : 0),
+    holdMs: (fact, stamp) => (fact.fact === 'step-done' && short.length || tooEarly(pad.model, fact, pad.clock.instantOf(stamp)) ? LONG_HOLD_MS : 0),
     onHold: ms => pad.note('early', ms),
   });
   const wrong = press(noRep, { carried: () => noRep.carried, onAct: (fact, stamp) => pad.recordNoRep(stamp, fact) });
@@ -42,7 +43,7 @@ function targetView(pad) {
   };
 
   function label({ step, owed, line }) {
-    const { kind, quantity, movement } = step, unit = /^(cal|m|kg)$/.test(step.unit) ? ` ${step.unit}` : '';
+    const { kind, quantity, movement } = step, unit = /^(cal|m|kg|lb)$/.test(step.unit) ? ` ${step.unit}` : '';
     if (kind === 'tag') return [line.athletes[step.athlete - 1], line.athletes[step.to - 1], say('target.tag')];
     if (kind === 'finish') return ['', step.label, say('target.finish')];
     if (kind === 'value') return [say('target.value', { value: `${digits || '–'}${unit}` }), step.label, ''];
@@ -59,9 +60,12 @@ function targetView(pad) {
       if (digitsOf !== step.step) { digits = ''; digitsOf = step.step; }
       const { kind } = step, isTag = kind === 'tag', isValue = kind === 'value', value = parseFloat(digits);
       carried = !isValue ? model.carried : value >= 0 ? { ...model.carried, value } : null;
-      const shown = label(model), [next] = following(model);
+      const shown = label(model), [next] = following(model), shares = model.shares && sharesOf(model);
+      short = shares?.short ?? [];
+      change.hidden = !shares;
+      put(worker, shares?.who ? model.line.athletes[shares.who - 1] : '–');
       [big, name, verb].forEach((element, i) => put(element, shown[i]));
-      put(then, capped ? say('target.capped') : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
+      put(then, capped ? say('target.capped') : short.length && carried.fact === 'step-done' ? say('shares.short', { names: short.join(', ') }) : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
       put(state, lastTap(pad).join(' '));
       root.dataset.kind = kind;
       target.dataset.fact = JSON.stringify(carried);
@@ -77,7 +81,7 @@ function targetView(pad) {
       already.hidden = !isTag;
       put(receiver, isTag ? shown[1] : '');
       late.relabel(String(step.step), DEAD_MS);
-      side.hidden = noRep.hidden && already.hidden;
+      side.hidden = noRep.hidden && already.hidden && change.hidden;
       keypad.hidden = !isValue;
       if (isValue) refill(keypad, 0, () => [...'123456789.0⌫'].map(key => button(`key-${key === '⌫' ? 'back' : key}`, key, type(key))));
       name.classList.toggle('short', shown[1].length < 14);
@@ -172,6 +176,7 @@ export function heat(pad) {
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
       panel.classList.toggle('standard', open === 'standard');
+      panel.classList.toggle('shares', open === 'shares');
       if (open) refill(panel, [open, model.open, model.athlete, kept.hand, look], () => (pad.away ? awayPanel(pad) : open === 'here' ? herePanel(pad) : pad.later.panel(pad)));
     },
   };
@@ -194,7 +199,7 @@ function capView(pad) {
       const { atCap, open, count: counted, waits, over, steps, line, step: { kind, label } } = pad.model, asks = kind === 'set' && !waits;
       if (of !== open) [of, count, changing] = [open, atCap?.count ?? counted, false];
       put(ask, waits ? say('rest', { name: line.athletes[steps[waits.first - 1].athlete - 1], label: steps[waits.first - 1].label, time: clockText(waits.fromMs) })
-        : !asks ? say('cap.nothing') : settled() ? say('cap.wait') : say(over ? 'over.ask' : 'cap.ask', { label }));
+        : !asks ? say(kind === 'value' ? 'cap.read' : 'cap.nothing') : settled() ? say('cap.wait') : say(over ? 'over.ask' : 'cap.ask', { label }));
       row.hidden = record.hidden = !asks;
       minus.disabled = plus.disabled = settled();
       put(number, String(count));
