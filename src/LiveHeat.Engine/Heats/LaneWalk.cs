@@ -10,8 +10,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private readonly int[] noReps = new int[plan.LastStep];
     private readonly LaneScore score = new(plan, counting);
     private readonly SortedDictionary<int, int> substitutes = [];
-    private readonly List<(int Step, Split Seen)> witnessed = [];
-    private readonly List<Disagreement> disagreements = [];
+    private readonly LaneWitnesses witnesses = new(handTimingMs);
     private readonly LaneFinish finish = new(clock, timekeepers);
     private (int Step, Split FromCap)? nearCap;
     private int highest;
@@ -40,8 +39,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 finish.Time(placed);
                 standing.Flag(placed.Tap.Id, clock.AfterCap(placed.At) ? FactFlags.AfterCap : FactFlags.None);
                 break;
-            case HeatFact.Done done when duty == Duty.Witness:
-                witnessed.AddRange(done.TimeKnown && SplitOf(placed) is { } seen ? [(done.Step, seen)] : []);
+            case HeatFact.Done { TimeKnown: true } done when duty == Duty.Witness && SplitOf(placed) is { } seen:
+                witnesses.Saw(done.Step, seen);
                 break;
             case HeatFact.Undone:
                 break;
@@ -69,7 +68,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     public LaneState Result(LaneEntry entry, PlanVersion version, TapStanding standing)
     {
         Settle(standing);
-        Compare(standing);
+        var disagreements = witnesses.Against(splits, standing);
         var attempts = score.Attempts(substitutes);
         return new LaneState
         {
@@ -95,7 +94,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             TimedFinishes = finish.Timed,
             ReadBack = readBack,
             Flagged = standing.Flagged(),
-            Disagreements = disagreements.ToItems(),
+            Disagreements = disagreements,
         };
     }
 
@@ -267,19 +266,6 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
         }
 
         return earliestMs;
-    }
-
-    private void Compare(TapStanding standing)
-    {
-        foreach (var (step, seen) in witnessed)
-        {
-            // Two clocks and two hands: two thumbs that saw the same are never quite together.
-            if (splits[step - 1] is { } split && Math.Abs(split.LaneMs - seen.LaneMs) > split.UncertaintyMs + seen.UncertaintyMs + (2 * handTimingMs))
-            {
-                standing.Flag(seen.Fact, FactFlags.Disagreement);
-                disagreements.Add(new Disagreement(step, split, seen));
-            }
-        }
     }
 
     private long LaneMs(PlacedTap placed) => clock.LaneMs(placed.At) ?? 0;

@@ -170,8 +170,9 @@ export function heat(pad) {
       if (lifts) lift ??= pad.attempt?.(pad);
       const now = lifts && lift || work;
       if (now !== shown) { shown.root.replaceWith(now.root); shown = now; }
-      shown.root.hidden = ended || model.waits || lifts && !lift;
-      if (!shown.root.hidden) shown.update();
+      shown.root.hidden = ended || !!model.waits || lifts && !lift;
+      // Both: what comes to the screen next has a new label, dead for a moment.
+      if (!ended) for (const view of [work, lift]) view?.update();
       bar.update();
       const open = pad.away ? 'away' : pad.panel;
       panel.hidden = !open;
