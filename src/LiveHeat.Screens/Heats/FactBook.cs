@@ -142,7 +142,7 @@ public sealed class FactBook
     };
 
     private static bool WantsReason(HeatFact fact) => fact is HeatFact.LaneDesk
-        and not (HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady or HeatFact.LaneResumed or HeatFact.CallAnswered)
+        and not (HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady or HeatFact.LaneResumed or HeatFact.CallAnswered or HeatFact.AppealFiled)
         or HeatFact.FactAdded or HeatFact.Voided or HeatFact.Admitted or HeatFact.NearTieDecided or HeatFact.LanesOverridden or HeatFact.StartRecalled or HeatFact.HeatHalted;
 
     private static string? Own(HeatFact fact) => fact switch

@@ -47,6 +47,11 @@ public static class LaneMarks
             yield return new(MarkKind.Trouble, LaneMarkWords.Disputed(read.Name));
         }
 
+        if (frame.Pending.Contains(lane.Lane))
+        {
+            yield return new(MarkKind.Trouble, LaneMarkWords.AppealOpen);
+        }
+
         if (state is { Status: LaneStatus.Finished, FinishMs: null })
         {
             yield return new(MarkKind.Trouble, LaneMarkWords.FinishUnknown);

@@ -5,6 +5,7 @@ public static class LaneMarkWords
 {
     public const string FinishUnknown = "finish time unknown";
     public const string TooClose = "too close to call";
+    public const string AppealOpen = "appeal open";
     public const string Held = "held";
     public const string NoJudge = "no judge's phone";
 

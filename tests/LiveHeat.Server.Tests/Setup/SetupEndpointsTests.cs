@@ -112,6 +112,8 @@ public sealed class SetupEndpointsTests
     [Theory]
     [InlineData("competition", "{}", "name")]
     [InlineData("competition", """{"name":" "}""", "name")]
+    [InlineData("competition", """{"name":"Breakwater","appealMinutes":-1}""", "appealMinutes")]
+    [InlineData("competition", """{"name":"Breakwater","appealMinutes":1441}""", "appealMinutes")]
     [InlineData("competition", """{"name":"Break\nwater"}""", "name")]
     [InlineData("divisions/open", """{"id":"open"}""", "name")]
     [InlineData("teams/t", """{"id":"t","name":"T","division":"rx","athletes":["A"]}""", "division")]

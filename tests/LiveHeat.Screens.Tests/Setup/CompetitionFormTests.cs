@@ -1,0 +1,52 @@
+using Bunit;
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Screens.Connection;
+using LiveHeat.Screens.Words;
+using MudBlazor.Services;
+
+namespace LiveHeat.Screens.Setup;
+
+public sealed class CompetitionFormTests : BunitContext
+{
+    private readonly List<CompetitionSetup> kept = [];
+
+    public CompetitionFormTests()
+    {
+        Services.AddMudServices();
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    [Fact]
+    public void The_time_for_appeals_is_shown_and_kept()
+    {
+        var form = Form(new("Breakwater Relays", AppealMinutes: 30));
+        Assert.Equal("30", form.Find("input[data-act=appeal-minutes]").GetAttribute("value"));
+
+        form.Find("input[data-act=appeal-minutes]").Change("20");
+        form.Find("[data-act=save-competition]").Click();
+
+        Assert.Equal(new CompetitionSetup("Breakwater Relays", AppealMinutes: 20), Assert.Single(kept));
+    }
+
+    [Fact]
+    public void What_is_no_number_of_minutes_is_told_and_not_sent()
+    {
+        var form = Form(new("Breakwater Relays"));
+
+        form.Find("input[data-act=appeal-minutes]").Change("a while");
+        form.Find("[data-act=save-competition]").Click();
+
+        Assert.Empty(kept);
+        Assert.Contains(SetupWords.AppealMinutesWrong, form.Markup, StringComparison.Ordinal);
+    }
+
+    private IRenderedComponent<CompetitionForm> Form(CompetitionSetup competition)
+    {
+        Func<object, Task<Problem?>> keep = sent =>
+        {
+            kept.Add((CompetitionSetup)sent);
+            return Task.FromResult<Problem?>(null);
+        };
+        return Render<CompetitionForm>(form => form.Add(component => component.Competition, competition).Add(component => component.Keep, keep));
+    }
+}
