@@ -4,16 +4,19 @@ namespace LiveHeat.Server.Cards;
 internal static class CardPaging
 {
     /// <summary>A4 less the margins above and below, less a little: letters of other widths than expected take another line now and then.</summary>
-    private const double Sheet = 275 - 8;
+    private const double Sheet = 275 - 4;
 
-    private const double FirstHead = 47;
+    private const double FirstHead = 46;
     private const double NextHead = 13;
-    private const double Foot = 44;
-    private const double Heading = 6.5;
-    private const double TextLine = 4.4;
-    private const double BoxLine = 4.9;
-    private const double Around = 2.2;
-    private const double MoreRounds = 44;
+    private const double Foot = 37;
+    private const double Heading = 6;
+    private const double TextLine = 4.3;
+    private const double BoxLine = 4.5;
+    private const double Around = 1.8;
+    private const double MoreRounds = 46;
+
+    /// <summary>No set is torn, so one column is longer than the other by as much as a set.</summary>
+    private const double Uneven = 12;
 
     /// <summary>Boxes in a row of a column.</summary>
     private const int BoxesInRow = 20;
@@ -28,7 +31,7 @@ internal static class CardPaging
         while (left.Count > 0)
         {
             var head = pages.Count == 0 ? FirstHead : NextHead;
-            var (last, whole) = (2 * (Sheet - head - Foot) - (endless ? MoreRounds : 0), 2 * (Sheet - head));
+            var (last, whole) = ((2 * (Sheet - head - Foot)) - Uneven - (endless ? MoreRounds : 0), (2 * (Sheet - head)) - Uneven);
             if (left.Sum(Height) <= last)
             {
                 pages.Add(left);
