@@ -1,4 +1,6 @@
 using LiveHeat.Screens;
+using LiveHeat.Screens.Look;
+using LiveHeat.Screens.Words;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using MudBlazor.Services;
@@ -14,4 +16,6 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(new HttpClient { BaseAddress = server, Timeout = Timeout.InfiniteTimeSpan });
 builder.Services.AddScreens(server);
 
-await builder.Build().RunAsync();
+var app = builder.Build();
+ScreenLanguage.Choose(await app.Services.GetRequiredService<PageScript>().Language());
+await app.RunAsync();

@@ -3,7 +3,9 @@ using LiveHeat.Screens.Announcer;
 using LiveHeat.Screens.Commands;
 using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Desk;
+using LiveHeat.Screens.Forecasts;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Introductions;
 using LiveHeat.Screens.Judging;
 using LiveHeat.Screens.Look;
 using LiveHeat.Screens.Replays;
@@ -18,11 +20,14 @@ public static class ScreenServices
     /// <param name="services">Where to.</param>
     /// <param name="server">The server's address, with a slash at the end.</param>
     public static IServiceCollection AddScreens(this IServiceCollection services, Uri server) => services
+        .AddLocalization()
         .AddSingleton<CommandIds>()
         .AddSingleton<HeatApi>()
         .AddSingleton<ServerClock>()
         .AddSingleton(provider => ActivatorUtilities.CreateInstance<HeatConnection>(provider, new Uri(server, "hub")))
         .AddSingleton<HeatStore>()
+        .AddSingleton<ForecastStore>()
+        .AddSingleton<IntroductionStore>()
         .AddSingleton<ProgramStore>()
         .AddSingleton<SignInStore>()
         .AddSingleton<Feed>()
@@ -36,6 +41,7 @@ public static class ScreenServices
         .AddSingleton<JudgesFeed>()
         .AddTransient(MakeReplay)
         .AddSingleton<DeskView>()
+        .AddSingleton<CalloutWords>()
         .AddSingleton<AnnouncerView>()
         .AddSingleton<HeatCommands>()
         .AddSingleton<SigningIn>()

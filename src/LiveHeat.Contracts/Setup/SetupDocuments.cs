@@ -31,7 +31,20 @@ public sealed record CompetitionSetup(
 public sealed record DivisionSetup(string Id, string Name);
 
 /// <summary>A team with its athletes in relay order.</summary>
-public sealed record TeamSetup(string Id, string Name, string Division, Items<string> Athletes);
+public sealed record TeamSetup(string Id, string Name, string Division, Items<string> Athletes)
+{
+    /// <summary>How to say the team's name, for the announcer; null when it says itself.</summary>
+    public string? Say { get; init; }
+
+    /// <summary>How to say the athletes' names, in the order of <see cref="Athletes"/>; empty where a name says itself. Null when all do.</summary>
+    public Items<string>? AthletesSay { get; init; }
+
+    /// <summary>The home gym or town; null when not told.</summary>
+    public string? Home { get; init; }
+
+    /// <summary>What the announcer may say of them, a sentence each; null when nothing.</summary>
+    public Items<string>? Facts { get; init; }
+}
 
 /// <summary>A heat: which workout, who on which lane, when; and which heat it repeats, if any.</summary>
 public sealed record HeatSetup(string Id, int Number, string Title, string Workout, Instant? PlannedAt, Items<HeatSetupLane> Lanes, HeatId? RerunOf = null);

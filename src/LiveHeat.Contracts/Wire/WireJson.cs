@@ -4,6 +4,7 @@ using System.Text.Json.Serialization.Metadata;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Standings;
 using LiveHeat.Engine.Heats;
@@ -24,6 +25,7 @@ public static class WireJson
         (typeof(LaneFrame), "score"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"),
         (typeof(ProgramList), "message"),
+        (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),
     ];
 
     /// <summary>The options in force; read-only.</summary>

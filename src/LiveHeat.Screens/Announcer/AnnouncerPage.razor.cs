@@ -13,6 +13,7 @@ public sealed partial class AnnouncerPage : ComponentBase, IDisposable
     private const int HeatsAhead = 3;
     private readonly Redraw redraw;
     private bool picking;
+    private LaneNumber? card;
 
     public AnnouncerPage(AnnouncerView view, TimeProvider time)
     {
@@ -51,6 +52,9 @@ public sealed partial class AnnouncerPage : ComponentBase, IDisposable
 
     /// <inheritdoc/>
     protected override Task OnInitializedAsync() => View.Open(redraw.Ask);
+
+    /// <summary>The same team again closes its card.</summary>
+    private void OpenCard(LaneNumber lane) => card = card == lane ? null : lane;
 
     private Task Play((HeatId Heat, ReplayBy By) choice)
     {

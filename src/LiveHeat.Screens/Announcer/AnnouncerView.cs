@@ -1,19 +1,35 @@
+using LiveHeat.Contracts.Forecasts;
+using LiveHeat.Engine.Callouts;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Access;
 using LiveHeat.Screens.Connection;
+using LiveHeat.Screens.Forecasts;
 using LiveHeat.Screens.Heats;
+using LiveHeat.Screens.Introductions;
 using LiveHeat.Screens.Replays;
 
 namespace LiveHeat.Screens.Announcer;
 
 /// <summary>All that the announcer sees: the heat that is on, or one that is played again, with one event for all of it.</summary>
-public sealed class AnnouncerView(HeatStore heat, ProgramStore program, SignInStore signIn, Feed feed, ReplayFeed replay)
+public sealed class AnnouncerView(
+    HeatStore heat, ForecastStore forecast, IntroductionStore introductions, ProgramStore program, SignInStore signIn, Feed feed, ReplayFeed replay)
 {
+    private readonly PlaceTrend trend = new();
+
     public HeatStore Heat => heat;
 
     public ProgramStore Program => program;
 
     public ReplayStore Replay => replay.Store;
+
+    /// <summary>How to say the teams' names, and what to say of them.</summary>
+    public IntroductionStore Introductions => introductions;
+
+    /// <summary>What is foretold of the heat that is on; null while it is not known, grew old, or a heat is played again.</summary>
+    public ForecastFrame? Foretold => !Replaying && heat.Frame is { } frame ? forecast.Of(frame.Heat, HeatTime.IsLive(heat.Phase), heat.Clock.Now) : null;
+
+    /// <summary>Worth saying and not said yet, the next thing first.</summary>
+    public IReadOnlyList<Callout> ToSay => Foretold is { } frame ? forecast.ToSay(frame) : [];
 
     /// <summary>A heat is played again: nothing on the screen is live.</summary>
     public bool Replaying => Replay.Heat is not null;
@@ -31,7 +47,11 @@ public sealed class AnnouncerView(HeatStore heat, ProgramStore program, SignInSt
         program.Changed += draw;
         signIn.Changed += draw;
         Replay.Changed += draw;
-        return feed.Follow(HeatConnection.Current);
+        forecast.Changed += draw;
+        introductions.Changed += draw;
+        heat.Changed += Note;
+        heat.Changed += Introduce;
+        return Follow();
     }
 
     /// <summary>Lets go of all that <see cref="Open"/> took.</summary>
@@ -41,7 +61,24 @@ public sealed class AnnouncerView(HeatStore heat, ProgramStore program, SignInSt
         program.Changed -= draw;
         signIn.Changed -= draw;
         Replay.Changed -= draw;
+        forecast.Changed -= draw;
+        introductions.Changed -= draw;
+        heat.Changed -= Note;
+        heat.Changed -= Introduce;
         Replay.Close();
+    }
+
+    /// <summary>What is foretold of a lane; null where nothing is.</summary>
+    public RowOutlook? OutlookOf(LaneNumber lane) => Foretold is not { } frame ? null : RowOutlook.Of(
+        frame.Lanes.FirstOrDefault(one => one.Lane == lane), frame.Tags.Cast<TagOutlook?>().FirstOrDefault(tag => tag!.Lane == lane), trend.Gained(lane, heat.Clock.Now));
+
+    /// <summary>It was said: it does not come back.</summary>
+    public void Said(string id)
+    {
+        if (Foretold is { } frame)
+        {
+            forecast.Said(frame.Heat, id);
+        }
     }
 
     /// <summary>Plays a heat again, from a little before its GO.</summary>
@@ -51,6 +88,29 @@ public sealed class AnnouncerView(HeatStore heat, ProgramStore program, SignInSt
         if (Replay.Heat == id && Replay is { IsHere: true, Player.Playing: false })
         {
             Replay.Toggle();
+        }
+    }
+
+    private async Task Follow()
+    {
+        await feed.Follow(HeatConnection.Current);
+        await feed.FollowForecast();
+    }
+
+    private void Note()
+    {
+        if (heat.Frame is { } frame)
+        {
+            trend.Take(frame);
+        }
+    }
+
+    /// <summary>Once a heat, and only for who may know.</summary>
+    private void Introduce()
+    {
+        if (MayReplay && heat.Frame is { } frame)
+        {
+            _ = introductions.ReadFor(frame.Heat);
         }
     }
 

@@ -1,11 +1,12 @@
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Access;
+using LiveHeat.Screens.Forecasts;
 using LiveHeat.Screens.Heats;
 
 namespace LiveHeat.Screens.Connection;
 
 /// <summary>Fills the stores from hub and HTTP, so that the stores need to know neither.</summary>
-public sealed class Feed(HeatConnection connection, HeatApi api, HeatStore heat, ProgramStore program, SignInStore signIn)
+public sealed class Feed(HeatConnection connection, HeatApi api, HeatStore heat, ForecastStore forecast, ProgramStore program, SignInStore signIn)
 {
     private const int SheetTries = 3;
     private bool started;
@@ -25,6 +26,7 @@ public sealed class Feed(HeatConnection connection, HeatApi api, HeatStore heat,
             heat.Take(frame);
             _ = ReadSheet();
         };
+        connection.ForecastArrived += forecast.Take;
         connection.PhonesArrived += heat.Take;
         connection.StateChanged += heat.Take;
         connection.StateChanged += state => _ = state == LinkState.Online && signIn.Me is null ? ReadMe() : Task.CompletedTask;
@@ -55,6 +57,9 @@ public sealed class Feed(HeatConnection connection, HeatApi api, HeatStore heat,
             await connection.WatchPhones();
         }
     }
+
+    /// <summary>The forecast of the heat followed too, from now on.</summary>
+    public Task FollowForecast() => connection.WatchForecast();
 
     /// <summary>Reads the list of heats.</summary>
     public async Task ReadProgram() => program.Take(await api.Program());

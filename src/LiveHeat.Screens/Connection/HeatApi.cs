@@ -60,6 +60,9 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     /// <summary>Everything set up. Organiser.</summary>
     public Task<Reply<SetupAll>> Setup() => Get<SetupAll>("api/setup");
 
+    /// <summary>How to say the teams' names, and what to say of them. Announcer, organiser, head judge.</summary>
+    public Task<Reply<TeamIntroduction[]>> Introductions() => Get<TeamIntroduction[]>("api/introductions");
+
     /// <summary>The movements that come with the program.</summary>
     public Task<Reply<MovementLibrary>> Library() => Get<MovementLibrary>("api/library");
 

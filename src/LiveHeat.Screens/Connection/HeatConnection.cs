@@ -1,5 +1,6 @@
 using System.Net.WebSockets;
 using LiveHeat.Contracts;
+using LiveHeat.Contracts.Forecasts;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Phones;
 using LiveHeat.Contracts.Wire;
@@ -42,13 +43,16 @@ public sealed class HeatConnection(Uri hub, ServerClock clock, TimeProvider time
     private CancellationTokenSource? cut;
     private HubConnection? link;
     private Task? running;
-    private bool wantsPhones;
+    private bool wantsPhones, wantsForecast;
 
     /// <summary>A frame came, newest or not.</summary>
     public event Action<Frame>? FrameArrived;
 
     /// <summary>The list of phones came.</summary>
     public event Action<IReadOnlyList<PhoneSeen>>? PhonesArrived;
+
+    /// <summary>What is foretold of the heat watched, and what is worth saying.</summary>
+    public event Action<ForecastFrame>? ForecastArrived;
 
     /// <summary>The list of heats changed, or may have while the link was down.</summary>
     public event Action? ProgramChanged;
@@ -66,10 +70,18 @@ public sealed class HeatConnection(Uri hub, ServerClock clock, TimeProvider time
     public void Start() => running ??= KeepConnected();
 
     /// <summary>Follows a heat, or <see cref="Current"/>.</summary>
-    public Task Watch(string heat)
+    public async Task Watch(string heat)
     {
         Heat = heat;
-        return WatchAgain();
+        await WatchAgain();
+        await AskForForecast();
+    }
+
+    /// <summary>The forecast of the heat followed too, from now on.</summary>
+    public Task WatchForecast()
+    {
+        wantsForecast = true;
+        return AskForForecast();
     }
 
     /// <summary>Organiser and head judge: the phones too.</summary>
@@ -128,6 +140,7 @@ public sealed class HeatConnection(Uri hub, ServerClock clock, TimeProvider time
             Tell(LinkState.Online);
             ProgramChanged?.Invoke();
             await WatchAgain();
+            await AskForForecast();
             await AskForPhones();
             await KeepInStep(connection, lost.Token);
         }
@@ -161,6 +174,7 @@ public sealed class HeatConnection(Uri hub, ServerClock clock, TimeProvider time
         connection.ServerTimeout = Silence;
         connection.HandshakeTimeout = Silence;
         connection.On<Frame>(nameof(IHeatWatcher.FrameReady), frame => FrameArrived?.Invoke(frame));
+        connection.On<ForecastFrame>(nameof(IHeatWatcher.ForecastReady), forecast => ForecastArrived?.Invoke(forecast));
         connection.On<PhoneSeen[]>(nameof(IHeatWatcher.PhonesReady), phones => PhonesArrived?.Invoke(phones));
         connection.On(nameof(IHeatWatcher.ProgramChanged), () =>
         {
@@ -186,6 +200,14 @@ public sealed class HeatConnection(Uri hub, ServerClock clock, TimeProvider time
         if (await connection.InvokeAsync<Frame?>(nameof(IHeatHub.Watch), heat) is { } frame)
         {
             FrameArrived?.Invoke(frame);
+        }
+    });
+
+    private Task AskForForecast() => !wantsForecast || Heat is null ? Task.CompletedTask : Ask(async connection =>
+    {
+        if (await connection.InvokeAsync<ForecastFrame?>(nameof(IHeatHub.WatchForecast)) is { } forecast)
+        {
+            ForecastArrived?.Invoke(forecast);
         }
     });
 

@@ -15,6 +15,9 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
     /// <summary>A key of a player was pressed where nobody writes: its name, and whether shift was held.</summary>
     public event Action<string, bool>? Key;
 
+    /// <summary>The language that this device is set to, such as "de-AT".</summary>
+    public async Task<string> Language() => await (await Module()).InvokeAsync<string>("language");
+
     /// <summary>Whether this device keeps the light ground.</summary>
     public async Task<bool> IsLight() => await (await Module()).InvokeAsync<string>("ground") == "light";
 

@@ -12,36 +12,56 @@ public sealed record TeamPaste(IReadOnlyList<TeamSetup> Teams, IReadOnlyList<str
 {
     private static readonly char[] Between = [';', '\t'];
 
-    /// <summary>Reads team; division; athlete; athlete ... A team of the same name takes the place of the one known.</summary>
+    /// <summary>
+    /// Reads team; division; athlete; athlete ... or, when the first line names the columns, what they say: see <see cref="PasteColumns"/>.
+    /// A team of the same name takes the place of the one known, and keeps what the lines say nothing of.
+    /// </summary>
     public static TeamPaste Read(string text, SetupAll all)
     {
         var teams = new List<TeamSetup>();
+        var lines = text.Split('\n').Select((line, i) => (Cells: line.Trim('\r', ' ').Split(Between).Select(cell => cell.Trim()).ToList(), Number: i + 1))
+            .Where(line => line.Cells.Any(cell => cell.Length > 0)).ToList();
+        var columns = PasteColumns.Plain;
         var wrong = new List<string>();
-        foreach (var (line, number) in text.Split('\n').Select((line, i) => (line.Trim(), i + 1)).Where(pair => pair.Item1.Length > 0))
+        if (lines.Count > 0 && PasteColumns.AreNamed(lines[0].Cells))
         {
-            var cells = line.Split(Between).Select(cell => cell.Trim()).ToList();
-            var athletes = cells.Skip(2).Where(cell => cell.Length > 0).ToItems();
-            if (cells.Count < 3 || cells[0].Length == 0 || athletes.Count == 0)
+            columns = PasteColumns.Read(lines[0].Cells, lines[0].Number, wrong);
+            lines.RemoveAt(0);
+        }
+
+        if (wrong.Count > 0)
+        {
+            return new TeamPaste([], wrong);
+        }
+
+        foreach (var (cells, number) in lines)
+        {
+            var line = columns.Of(cells);
+            if (line.Team.Length == 0 || line.Division.Length == 0 || line.Athletes.Count == 0)
             {
                 wrong.Add(SetupWords.LineTooShort(number));
             }
-            else if (all.Divisions.FirstOrDefault(division => Same(division.Name, cells[1]) || division.Id == cells[1]) is not { } division)
+            else if (all.Divisions.FirstOrDefault(division => Same(division.Name, line.Division) || division.Id == line.Division) is not { } division)
             {
-                wrong.Add(SetupWords.NoSuchDivision(number, cells[1], all.Divisions.Select(one => one.Name)));
+                wrong.Add(SetupWords.NoSuchDivision(number, columns.DivisionColumn, line.Division, all.Divisions.Select(one => one.Name)));
             }
-            else if (teams.Any(team => Same(team.Name, cells[0])))
+            else if (teams.Any(team => Same(team.Name, line.Team)))
             {
-                wrong.Add(SetupWords.TwiceInPaste(number, cells[0]));
+                wrong.Add(SetupWords.TwiceInPaste(number, line.Team));
             }
-            else if (athletes.Count > LineUp.MostAthletes)
+            else if (line.Athletes.Count > LineUp.MostAthletes)
             {
-                wrong.Add(SetupWords.TooManyAthletes(number, athletes.Count, LineUp.MostAthletes));
+                wrong.Add(SetupWords.TooManyAthletes(number, line.Athletes.Count, LineUp.MostAthletes));
+            }
+            else if (columns.SayWithoutName(cells) is { } column)
+            {
+                wrong.Add(SetupWords.SayWithoutName(number, column));
             }
             else
             {
-                var id = all.Teams.FirstOrDefault(team => Same(team.Name, cells[0]))?.Id
-                    ?? SetupId.For(cells[0], all.Teams.Concat(teams).Select(team => team.Id), "team");
-                teams.Add(new TeamSetup(id, cells[0], division.Id, athletes));
+                var known = all.Teams.FirstOrDefault(team => Same(team.Name, line.Team));
+                var id = known?.Id ?? SetupId.For(line.Team, all.Teams.Concat(teams).Select(team => team.Id), "team");
+                teams.Add(columns.Tells(line, known, new TeamSetup(id, line.Team, division.Id, line.Athletes.Select(athlete => athlete.Name).ToItems())));
             }
         }
 

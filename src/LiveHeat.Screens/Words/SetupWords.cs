@@ -47,7 +47,12 @@ public static class SetupWords
     public const string Division = "Division";
     public const string Athletes = "Athletes, one a line, in relay order";
     public const string Paste = "Paste many teams";
-    public const string PasteHelp = "One team a line: team, division, then the athletes in relay order, between semicolons or tabs. A copied table works too.";
+    public const string ForTheAnnouncer = "For the announcer";
+    public const string SayTeam = "How to say the team's name";
+    public const string SayAthletes = "How to say the athletes' names, one a line, in relay order (an empty line: it says itself)";
+    public const string HomeOf = "Home gym or town";
+    public const string Facts = "What to say of them, one a line (at most 5)";
+    public const string PasteHelp = "One team a line: team, division, then the athletes in relay order, between semicolons or tabs. A copied table works too. A first line may name the columns: team, division, athlete, home, fact; and say, behind a team or an athlete, for how that name is said.";
     public const string PasteExample = "Harbour Anvils; Open; Joss; Ilka; Bram; Edda";
     public const string PasteButton = "Enter these teams";
     public const string EditTeams = "Enter teams";
@@ -91,7 +96,15 @@ public static class SetupWords
 
     public static string LineTooShort(int line) => $"Line {line}: write the team, its division and at least one athlete.";
 
-    public static string NoSuchDivision(int line, string name, IEnumerable<string> known) => $"Line {line}, second column: there is no division \"{name}\". There are: {string.Join(", ", known)}.";
+    public static string NoSuchColumn(int line, int column, string name) => $"Line {line}, column {column}: nothing is known as \"{name}\". Columns are: team, division, athlete, say, home, fact.";
+
+    public static string SayBehindNothing(int line, int column) => $"Line {line}, column {column}: \"say\" stands behind a team or an athlete, and tells how that name is said.";
+
+    public static string ColumnTwice(int line, int column, string name) => $"Line {line}, column {column}: there is a \"{name}\" already.";
+
+    public static string SayWithoutName(int line, int column) => $"Line {line}, column {column}: it tells how to say a name, and no name stands before it.";
+
+    public static string NoSuchDivision(int line, int column, string name, IEnumerable<string> known) => $"Line {line}, column {column}: there is no division \"{name}\". There are: {string.Join(", ", known)}.";
 
     public static string TwiceInPaste(int line, string name) => $"Line {line}: {name} stands there twice.";
 

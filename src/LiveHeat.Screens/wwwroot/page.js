@@ -44,4 +44,7 @@ export function centre(element) {
   if (list && list.scrollHeight > list.clientHeight) list.scrollTop = element.offsetTop - list.clientHeight / 2;
 }
 
+/** The language that this device is set to, such as "de-AT". */
+export function language() { return navigator.language ?? ''; }
+
 export function print() { window.print(); }

@@ -1,6 +1,7 @@
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Ledger.Registry;
@@ -48,6 +49,10 @@ internal static class SetupEndpoints
         setup.MapPut("movements/{id}", (string id, Body<LibraryMovement> body, SetupWriter writer, CancellationToken cancellation) =>
                 Same(id, body.Value.Id) ?? Answer(writer.Put(body.Value, cancellation)))
             .Produces<LibraryMovement>().ProducesProblem(400).WithName("PutMovement").WithSummary("A copy of a library's movement, or one of the organiser's own.");
+        app.MapGet("/api/introductions", async (SetupReader reader, CancellationToken cancellation) =>
+                Results.Json((await reader.All(cancellation)).Teams.Select(TeamIntroduction.Of).ToItems(), WireJson.Options))
+            .WhoMay(Role.Announcer, Role.Organiser, Role.HeadJudge).Produces<IReadOnlyList<TeamIntroduction>>().WithName("Introductions")
+            .WithSummary("How to say the teams' names, and what to say of them.");
         app.MapPictures();
         MapDelete(setup, "movements", SetupKind.Movement, "DeleteMovement");
         MapDelete(setup, "divisions", SetupKind.Division, "DeleteDivision");

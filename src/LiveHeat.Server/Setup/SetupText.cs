@@ -52,7 +52,15 @@ internal static partial class SetupText
 
     public static DivisionSetup Tidy(this DivisionSetup division) => division with { Name = division.Name?.Trim()! };
 
-    public static TeamSetup Tidy(this TeamSetup team) => team with { Name = team.Name?.Trim()!, Athletes = team.Athletes.Select(athlete => athlete.Trim()).ToItems() };
+    public static TeamSetup Tidy(this TeamSetup team) => team with
+    {
+        Name = team.Name?.Trim()!, Athletes = team.Athletes.Select(athlete => athlete.Trim()).ToItems(), Say = Told(team.Say), Home = Told(team.Home),
+        AthletesSay = team.AthletesSay?.Any(say => !string.IsNullOrWhiteSpace(say)) == true ? team.AthletesSay.Value.Select(say => say.Trim()).ToItems() : null,
+        Facts = team.Facts?.Where(fact => !string.IsNullOrWhiteSpace(fact)).Select(fact => fact.Trim()).ToItems() is { Count: > 0 } facts ? facts : null,
+    };
+
+    /// <summary>Nothing written is nothing told.</summary>
+    private static string? Told(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 
     public static HeatSetup Tidy(this HeatSetup heat) => heat with { Title = heat.Title?.Trim()!, Lanes = heat.Lanes.OrderBy(lane => lane.Lane).ToItems() };
 

@@ -6,6 +6,9 @@ namespace LiveHeat.Server.Setup;
 /// <summary>Finds what cannot be in a team, by itself and in the heats it stands in.</summary>
 internal static class TeamSetupCheck
 {
+    /// <summary>More nobody reads while a heat runs.</summary>
+    private const int MostFacts = 5;
+
     /// <param name="team">Tidy.</param>
     /// <param name="all">All else; without the heats that a change no longer touches.</param>
     public static IEnumerable<FieldError> Errors(TeamSetup team, SetupAll all)
@@ -15,9 +18,22 @@ internal static class TeamSetupCheck
             .Concat(known ? [] : [new("division", $"There is no division {SetupText.Quoted(team.Division)}. Choose one of the competition's divisions, or make it first.")])
             .Concat(team.Athletes.SelectMany((athlete, i) =>
                 string.IsNullOrWhiteSpace(athlete) ? [] : SetupText.Name($"athletes[{i}]", $"The name of athlete {i + 1}", athlete)))
+            .Concat(Told(team))
             .Concat(LineUpCheck.Errors(team.LineUp(), AsksNothing(team)))
             .ToList();
         return alone.Count > 0 ? alone : InHeats(team, all);
+    }
+
+    /// <summary>What the announcer is told of the team.</summary>
+    private static IEnumerable<FieldError> Told(TeamSetup team)
+    {
+        var texts = new[] { ("say", "How to say the team's name", team.Say), ("home", "The home", team.Home) }
+            .Concat((team.AthletesSay ?? []).Select((say, i) => ($"athletesSay[{i}]", $"How to say the name of athlete {i + 1}", say.Length > 0 ? say : null)))
+            .Where(one => one.Item3 is not null).SelectMany(one => SetupText.Name(one.Item1, one.Item2, one.Item3));
+        var facts = (team.Facts ?? []).SelectMany((fact, i) => SetupText.Text($"facts[{i}]", $"Fact {i + 1}", fact));
+        return texts.Concat(facts)
+            .Concat((team.AthletesSay?.Count ?? 0) > team.Athletes.Count ? [new FieldError("athletesSay", "There are more ways to say a name than athletes.")] : [])
+            .Concat((team.Facts?.Count ?? 0) > MostFacts ? [new FieldError("facts", $"There are {team.Facts!.Value.Count} facts. An announcer has time for {MostFacts}.")] : []);
     }
 
     public static LineUp LineUp(this TeamSetup team) => new(team.Id, team.Name, team.Division, team.Athletes);

@@ -1,0 +1,20 @@
+using LiveHeat.Contracts.Forecasts;
+
+namespace LiveHeat.Screens.Announcer;
+
+/// <summary>What a row of the order says beside what is confirmed.</summary>
+/// <param name="Gained">Places gained (+) or lost (-) over the last minute.</param>
+/// <param name="Tag">The next tag; null when it is not foretold.</param>
+/// <param name="BeatsCap">The chance to beat the cap while it is in doubt; null otherwise.</param>
+public sealed record RowOutlook(int Gained, TagOutlook? Tag, double? BeatsCap)
+{
+    /// <summary>Outside of these nobody doubts it.</summary>
+    private const double Surely = 0.9, Hardly = 0.1;
+
+    /// <summary>A tag further away than this is not told of in a row, milliseconds.</summary>
+    public const long TagAhead = 60_000;
+
+    /// <summary>For one lane.</summary>
+    public static RowOutlook Of(LaneOutlook? lane, TagOutlook? tag, int gained) =>
+        new(gained, tag, lane?.BeatsCap is { } chance and > Hardly and < Surely ? chance : null);
+}
