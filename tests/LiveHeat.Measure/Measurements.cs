@@ -20,6 +20,9 @@ internal static class Measurements
                     --seeds N   how many (default 1000)
                     --from N    the first number (default 1)
                     --seed N    this one alone
+        strip     a board whose lanes work, in Chromium at 1920x1080: pictures drawn and dropped, beside a page with nothing on it
+                    --lanes N   lanes (default 20)
+                    --seconds N how long (default 20)
         """;
 
     private static async Task<int> Main(string[] args)
@@ -34,6 +37,8 @@ internal static class Measurements
                 return Forecasts.Run(args[1..]);
             case "simulate":
                 return await Simulate.Run(args[1..]);
+            case "strip":
+                return await Strip.Run(args[1..]);
             default:
                 Console.WriteLine(Help);
                 return args.Length == 0 ? 0 : 2;

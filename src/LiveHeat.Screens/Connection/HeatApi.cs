@@ -99,6 +99,9 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     /// <summary>Keeps an own movement.</summary>
     public Task<Reply<Done>> Keep(LibraryMovement movement) => Write(HttpMethod.Put, $"api/setup/movements/{Uri.EscapeDataString(movement.Id)}", movement);
 
+    /// <summary>What boards tell the hall; an empty text takes it away. Organiser.</summary>
+    public Task<Reply<Done>> Put(BoardMessage message) => Write(HttpMethod.Put, "api/board/message", message);
+
     /// <summary>Attaches a picture to an own movement.</summary>
     public Task<Reply<LibraryMovement>> PutPicture(string movement, string contentType, byte[] picture)
     {

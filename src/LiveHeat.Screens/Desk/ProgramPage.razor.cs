@@ -1,10 +1,11 @@
+using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Heats;
 using Microsoft.AspNetCore.Components;
 
 namespace LiveHeat.Screens.Desk;
 
 /// <summary>The desk's home: all heats, what each needs next, and two at once when one is under review.</summary>
-public sealed partial class ProgramPage(ProgramStore program) : ComponentBase, IDisposable
+public sealed partial class ProgramPage(ProgramStore program, HeatApi api) : ComponentBase, IDisposable
 {
     private ProgramStore Program { get; } = program;
 

@@ -45,10 +45,38 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
     public async Task Lanes_turn_through_pages_rather_than_shrink(int lanes, string plan) =>
         Assert.Equal(plan, await Run<string>(["/floor/board/pages.js"], """
             ([pages], count) => {
-              const plan = pages.pagesOf({ count, width: 1786, height: 850, screen: 1080 }), many = (n, word) => `${n} ${word}${n === 1 ? '' : 's'}`;
+              const plan = pages.pagesOf({ count, width: 1786, height: 850, screen: 1080, text: 40.1 }), many = (n, word) => `${n} ${word}${n === 1 ? '' : 's'}`;
               return [many(plan.columns, 'column'), many(plan.rows, 'row'), many(plan.pages, 'page')].join(', ');
             }
             """, lanes));
+
+    [Theory]
+    [InlineData(100, 4, "whole, 2 a page, 2 pages")]
+    [InlineData(100, 10, "short, 5 a page, 2 pages")]
+    [InlineData(100, 20, "short, 5 a page, 4 pages")]
+    [InlineData(60, 10, "whole, 5 a page, 2 pages")]
+    [InlineData(900, 4, "short, 1 a page, 4 pages")]
+    public async Task Where_whole_lanes_need_many_pages_they_tell_less(int text, int lanes, string plan) =>
+        Assert.Equal(plan, await Run<string>(["/floor/board/pages.js"], """
+            ([pages], [text, count]) => {
+              const plan = pages.pagesOf({ count, width: 1786, height: 790, screen: 1080, text });
+              return `${plan.short ? 'short' : 'whole'}, ${plan.perPage} a page, ${plan.pages} pages`;
+            }
+            """, new[] { text, lanes }));
+
+    [Fact]
+    public async Task A_text_that_must_get_shorter_loses_words_and_then_letters() =>
+        Assert.Equal(["Low Tide…", "Low…", "Lo…", "L…"], await Run<string[]>(["/floor/board/fit.js"], "([fit]) => fit.shorterOf('Low Tide Relay')"));
+
+    [Fact]
+    public async Task Who_is_about_to_tag_is_told_for_sure_when_the_tag_is_open_and_else_by_the_expected_time() =>
+        Assert.Equal(["null", "null", "Ilka false", "Ilka true", "null", "null"], await Run<string[]>(["/floor/board/work.js"], """
+            ([work]) => {
+              const sheet = { athletes: ['Joss', 'Ilka'], steps: [{ kind: 'set', athlete: 1, expectedMs: 10_000 }, { kind: 'set', athlete: 1, expectedMs: 20_000 }, { kind: 'tag', to: 2 }, { kind: 'set', athlete: 2, expectedMs: 10_000 }] };
+              const at = (open, sinceMs, laneMs, status = 'working') => work.tagOf(sheet, { status, open, sinceMs }, laneMs);
+              return [at(1, null, 9_000), at(2, 10_000, 24_000), at(2, 10_000, 26_000), at(3, 31_000, 32_000), at(2, null, 26_000), at(3, 31_000, 32_000, 'held')].map(tag => (tag ? `${tag.next} ${tag.sure}` : 'null'));
+            }
+            """));
 
     [Fact]
     public async Task A_line_that_does_not_fit_gets_narrower_first_and_then_smaller() =>

@@ -72,7 +72,7 @@ async ({ lanes, names, athletes, mixed, options }) => {
     standings: () => frame('certified', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000 }),
   };
   const AGES = { old: 5_000, 'not live': 42_000 };
-  let board = null, age = 0;
+  let board = null, age = 0, time = () => NOW;
   const breathe = () => { if (board) board.frameAt = performance.now() - age; requestAnimationFrame(breathe); };
   breathe();
   const pictures = async count => { for (let nth = 0; nth < count; nth++) await new Promise(drawn => requestAnimationFrame(drawn)); };
@@ -86,7 +86,7 @@ async ({ lanes, names, athletes, mixed, options }) => {
     age = AGES[name] ?? 0;
     const told = { ...program, ...(name === 'message' ? { message: { text: 'Lunch until half past one. The floor is closed for the judges’ briefing.', until: NOW + 3_600_000 } } : {}) };
     const given = scenes[name]();
-    board = new Board(main, { program: told, sheet: given ? sheet : null, frame: given }, { now: () => NOW }, { seat: seatOf(new URLSearchParams(options)), between: { briefing: false } });
+    board = new Board(main, { program: told, sheet: given ? sheet : null, frame: given }, { now: () => time() }, { seat: seatOf(new URLSearchParams(options)), between: { briefing: false } });
     board.frameAt = performance.now() - age;
     const { standings } = board.between;
     standings.readAt = Infinity;
@@ -97,5 +97,22 @@ async ({ lanes, names, athletes, mixed, options }) => {
     await pictures(3);
     return main.dataset.shows;
   };
-  window.stage = { show, pictures, names: Object.keys(scenes), get plan() { return board.lanes.plan; } };
+  /** Lets the heat run for so long, ten frames a second, every lane at its own pace; tells when each picture was drawn. */
+  const play = async ms => {
+    await show('running');
+    const begun = performance.now(), pictures = [];
+    time = () => NOW + performance.now() - begun;
+    const paces = new Map(sheet.lanes.map(({ lane }) => [lane, { step: running(lane).open, next: 300 + (lane * 977) % 4_000 }]));
+    const lively = lane => {
+      const state = paces.get(lane), at = performance.now() - begun;
+      while (state.next < at && state.step < steps.length) { state.step++; state.next += 2_500 + (lane * 619) % 3_000; }
+      return { ...running(lane), status: 'working', heldAt: null, open: state.step, sinceMs: 400_000 + at - 800, worth: state.step * 10 };
+    };
+    const push = setInterval(() => board.hear(frame('running', lively, started(GO))), 100);
+    while (performance.now() - begun < ms) pictures.push(await new Promise(drawn => requestAnimationFrame(drawn)));
+    clearInterval(push);
+    time = () => NOW;
+    return pictures;
+  };
+  window.stage = { show, play, pictures, names: Object.keys(scenes), get plan() { return board.lanes.plan; } };
 }

@@ -12,7 +12,9 @@ internal static class Looks
     /// <summary>Least size of a control of the pad, which is hit by wet thumbs without looking.</summary>
     public const int LeastPadControl = 64;
 
-    private static readonly string Script = Read();
+    private static readonly string Script = Read("faults");
+    private static readonly string Contrast = Read("contrast");
+    private static readonly string Capitals = Read("capitals");
 
     /// <summary>All faults of a page as it is now, in sentences.</summary>
     /// <param name="root">What to look at.</param>
@@ -34,9 +36,17 @@ internal static class Looks
         return faults;
     }
 
-    private static string Read()
+    /// <summary>Text that stands out less than a ratio from what is behind it, in sentences.</summary>
+    public static async Task<IReadOnlyList<string>> Contrasts(this IPage page, string root, double least) =>
+        await page.EvaluateAsync<string[]>($"what => ({Contrast})(what)", new { root, least });
+
+    /// <summary>Text whose capitals are lower than so many CSS pixels, in sentences.</summary>
+    public static async Task<IReadOnlyList<string>> LowCapitals(this IPage page, string root, double least) =>
+        await page.EvaluateAsync<string[]>($"what => ({Capitals})(what)", new { root, least });
+
+    private static string Read(string name)
     {
-        using var file = new StreamReader(typeof(Looks).Assembly.GetManifestResourceStream("Look/faults.js")!);
+        using var file = new StreamReader(typeof(Looks).Assembly.GetManifestResourceStream($"Look/{name}.js")!);
         return file.ReadToEnd();
     }
 }

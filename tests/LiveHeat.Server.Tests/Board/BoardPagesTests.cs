@@ -54,6 +54,34 @@ public sealed partial class BoardPagesTests(SharedFloor shared) : FloorTest(shar
     }
 
     [Theory]
+    [InlineData("", null, "en", "Lane")]
+    [InlineData("?lang=de", null, "de", "Bahn")]
+    [InlineData("", "fr-CH, fr;q=0.9, en;q=0.8", "fr", "Couloir")]
+    [InlineData("", "tlh, en;q=0.2, es;q=0.7", "es", "Calle")]
+    [InlineData("?lang=tlh", "de;q=0", "en", "Lane")]
+    public async Task It_speaks_the_language_of_its_address_or_else_of_the_browser_and_carries_the_words(string query, string? accept, string language, string lane)
+    {
+        var heat = await Floor.Run(lanes: 1);
+        foreach (var page in new[] { "board", "overlay" })
+        {
+            var text = (await Floor.Visitor().Get($"/{page}/{heat.Id}{query}", accept is null ? [] : [("Accept-Language", accept)])).Fine().Text;
+
+            Assert.Contains($"<html lang=\"{language}\">", text, StringComparison.Ordinal);
+            var words = JsonSerializer.Deserialize<Dictionary<string, string>>(WordsScript().Match(text).Groups[1].Value)!;
+            Assert.Equal(lane, words["plain.lane"]);
+        }
+    }
+
+    [Fact]
+    public async Task Two_heats_stand_side_by_side_with_the_options_of_the_address()
+    {
+        var text = (await Floor.Visitor().Get("/board/h1+h2?width=4&seat=25")).Fine().Text;
+
+        Assert.Contains("src=\"/board/h1?width=4&amp;seat=25&amp;side=1\"", text, StringComparison.Ordinal);
+        Assert.Contains("src=\"/board/h2?width=4&amp;seat=25&amp;side=1\"", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("nowhere")]
     [InlineData("%3Cscript%3E%22onload=alert(1)")]
     public async Task A_heat_that_was_not_called_is_waited_for(string heat)
@@ -90,6 +118,9 @@ public sealed partial class BoardPagesTests(SharedFloor shared) : FloorTest(shar
 
     [GeneratedRegex("<script type=\"application/json\" id=\"state\">(.*?)</script>", RegexOptions.Singleline)]
     private static partial Regex StateScript();
+
+    [GeneratedRegex("<script type=\"application/json\" id=\"words\"[^>]*>(.*?)</script>", RegexOptions.Singleline)]
+    private static partial Regex WordsScript();
 
     [GeneratedRegex("<tr>\\s*<td>.*?</tr>", RegexOptions.Singleline)]
     private static partial Regex Row();

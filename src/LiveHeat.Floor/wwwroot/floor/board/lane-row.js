@@ -157,8 +157,9 @@ export class LaneRow {
     if (ending && !isReadable(this.beside, this.least)) { ending.hidden = true; beside(); }
     this.division.hidden = false;
     if (!this.division.isConnected) return;
-    fitLine(this.division, inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap);
-    this.division.hidden = !isReadable(this.division, this.least);
+    const left = inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap;
+    if (left > 0) fitLine(this.division, left);
+    this.division.hidden = left <= 0 || !isReadable(this.division, this.least);
   }
 }
 

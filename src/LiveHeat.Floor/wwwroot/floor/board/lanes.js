@@ -122,7 +122,7 @@ export class Lanes {
   /** Pages, rows and what they tell, with the head as high as it is with so many rows. */
   planned() {
     const { board, list } = this;
-    const room = () => ({ count: this.rows.size, width: list.clientWidth, height: list.clientHeight, screen: innerHeight, text: this.text });
+    const room = () => ({ count: this.rows.size, width: list.clientWidth, height: list.clientHeight, screen: innerHeight, text: this.text, side: board.dataset.side !== undefined });
     mark(board, { size: 'many', short: null });
     let plan = pagesOf(room());
     mark(board, { size: sizeOf(plan.rows), short: plan.short ? 'yes' : null });

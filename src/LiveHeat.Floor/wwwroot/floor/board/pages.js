@@ -2,6 +2,8 @@
 
 /** Height of a row in lines of text: the team, and who works; or the team alone. */
 const FULL_ROW = 2.06, SHORT_ROW = 1.22;
+/** One of two boards side by side: the team, and its strip below. */
+const SIDE_ROW = 2.2;
 /** Fewer pages than this and every lane tells all it has. */
 const MANY_PAGES = 3;
 /** Two columns only where each is still as wide as the screen is high. */
@@ -9,12 +11,14 @@ const LEAST_COLUMN = 1.05;
 export const TURN_EVERY_MS = 10_000;
 
 /**
- * @param {{count: number, width: number, height: number, screen: number, text: number}} room lanes; CSS pixels for them; the screen's height; least size of text
+ * @param {{count: number, width: number, height: number, screen: number, text: number, side?: boolean}} room lanes; CSS pixels for them; the screen's height; least size of text;
+ *   side: half of a screen that shows two heats
  * @param {boolean} mustBeShort the head has been made smaller for short lanes, and they are what it was made for
  * @returns {{columns: number, rows: number, perPage: number, pages: number, fitting: number, short: boolean}}
  *   pages are filled evenly; fitting: how many lanes a page could hold; short: a lane tells its team, strip and place, and no more
  */
 export function pagesOf(room, mustBeShort = false) {
+  if (room.side) return plan(room, SIDE_ROW, true);
   const full = plan(room, FULL_ROW, false);
   if (!mustBeShort && full.pages < MANY_PAGES && full.fitting > 0) return full;
   const short = plan(room, SHORT_ROW, true);

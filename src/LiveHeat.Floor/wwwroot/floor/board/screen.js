@@ -32,7 +32,7 @@ export class Board {
     /** @type {string|null} */ this.scene = null;
     this.recalled = this.reading = false;
     this.heading = new Heading();
-    this.lanes = new Lanes(main, () => clock.now(), () => { this.heading.refit(this.lanes.text); if (this.noticed) this.fitNotice(); }, seat);
+    this.lanes = new Lanes(main, () => clock.now(), () => this.rearranged(), seat);
     this.between = between ? new Between(main, between) : null;
     addEventListener('resize', () => { if (!this.frame) this.draw(); });
     this.noticeText = make('span', 'notice-text');
@@ -110,12 +110,13 @@ export class Board {
     this.scene = scene;
     if (!frame) { this.lanes.arrange(); showProgramme(this.idle, this.program, main, this.clock.now(), this.lanes.text); this.programmeAt = performance.now(); return; }
     this.idle.replaceChildren();
-    this.heading.update(sheet, frame, scene, scene === 'running' && main.dataset.paged ? this.leaders() : []);
+    this.heading.update(sheet, frame, scene, this.leaders());
     this.lanes.update(frame, scene);
   }
 
   /** Where lanes turn through pages, the first three are always named. */
   leaders() {
+    if (this.scene !== 'running' || !this.main.dataset.paged) return [];
     const names = new Map(this.sheet.lanes.map(lane => [lane.lane, lane.name]));
     const three = this.frame.lanes.filter(lane => lane.place >= 1 && lane.place <= 3 && lane.worth > 0).sort((one, other) => one.place - other.place);
     if (this.lanes.mixed || three.length > 3) return [];
@@ -137,6 +138,13 @@ export class Board {
     const count = countOf(this.frame, now);
     mark(this.main, { count: count === null ? null : count === 0 ? 'go' : 'yes' });
     if (count !== null) say(this.countNumber, count === 0 ? words.go : String(count));
+  }
+
+  /** After sizes and pages changed. */
+  rearranged() {
+    this.heading.refit(this.lanes.text);
+    if (this.frame) this.heading.tellLeaders(this.leaders());
+    if (this.noticed) this.fitNotice();
   }
 
   fitNotice() {

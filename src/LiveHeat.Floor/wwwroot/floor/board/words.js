@@ -107,7 +107,6 @@ export const words = {
 
   // nothing on the floor
   noHeat: say('programme.no-heat'),
-  nextHeats: say('programme.next'),
   noNextHeats: say('programme.none'),
   plannedAt: instant => told.timeOfDay(instant),
   plannedTitle: (title, instant) => say('programme.at', { title, time: told.timeOfDay(instant) }),
@@ -127,9 +126,6 @@ export const words = {
     unknown: say('fit.unknown'),
     tooFar: say('fit.too-far'),
   },
-
-  // stream overlay
-  leader: name => say('overlay.leads', { name }),
 
   // for screen readers
   spoken: {

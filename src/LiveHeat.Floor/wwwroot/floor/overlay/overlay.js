@@ -2,4 +2,4 @@
 // whole picture. The server's page carries the newest state, so that a mix that shows it again sees it as it is and nothing rolls out.
 const main = /** @type {HTMLElement} */ (document.getElementById('board'));
 main.dataset.overlay = new URLSearchParams(location.search).get('full') === '1' ? 'full' : 'third';
-await import('../board/board.js');
+void import('../board/board.js');

@@ -31,7 +31,7 @@ export class Strip {
     this.torn = torning(1, seeded(lane * 31 + 7));
     this.showPace = false;          // once enough is known of the lane's group
     this.certified = false;
-    this.hint = '';                 // told beyond the tape's end while the lane has no note of its own
+    this.hint = this.hinted = '';   // told beyond the tape's end while the lane has no note of its own
     /** @type {any} */ this.lane = null;
     /** @type {() => number|null} */ this.clock = () => null;
     this.width = this.height = this.scale = 0;      // of the host, CSS pixels; device pixels a CSS pixel

@@ -1,0 +1,84 @@
+using LiveHeat.Browser.Halls;
+using LiveHeat.Browser.Look;
+
+namespace LiveHeat.Browser.Boards;
+
+/// <summary>Every phase of the board, at the sizes of halls' screens, with few and many lanes and with names that nobody planned for.</summary>
+public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
+{
+    private static readonly (int Width, int Height)[] Sizes = [(1280, 720), (1920, 1080), (3840, 2160)];
+
+    [Theory]
+    [InlineData(4)]
+    [InlineData(10)]
+    [InlineData(20)]
+    public async Task Nothing_is_cut_covered_or_off_the_screen_in_any_phase(int lanes)
+    {
+        var stage = new BoardStage(await Page(1920, 1080));
+        await stage.Begin(Hall.Site, lanes, longNames: true);
+        var faults = new List<string>();
+        foreach (var (width, height) in Sizes)
+        {
+            await stage.Page.SetViewportSizeAsync(width, height);
+            foreach (var scene in await stage.Scenes())
+            {
+                var shown = await stage.Show(scene);
+                Assert.Equal(scene is "message" or "standings" ? scene : "lanes", shown);
+                faults.AddRange((await stage.Page.Faults("#board")).Select(fault => $"{scene}, {width}x{height}: {fault}"));
+            }
+        }
+
+        Assert.Empty(faults);
+    }
+
+    /// <summary>Other languages have other lengths.</summary>
+    [Theory]
+    [InlineData("es")]
+    [InlineData("fr")]
+    [InlineData("de")]
+    public async Task Nothing_is_cut_in_any_language(string language)
+    {
+        var stage = new BoardStage(await Page(1280, 720));
+        await stage.Begin(Hall.Site, 10, longNames: true, language: language);
+        var faults = new List<string>();
+        foreach (var scene in await stage.Scenes())
+        {
+            await stage.Show(scene);
+            faults.AddRange((await stage.Page.Faults("#board")).Select(fault => $"{scene}: {fault}"));
+        }
+
+        Assert.Empty(faults);
+    }
+
+    /// <summary>7:1 is the contrast of WCAG 2.2, success criterion 1.4.6 (from memory), there asked for all but large text.</summary>
+    [Theory]
+    [InlineData("dark")]
+    [InlineData("light")]
+    public async Task All_text_stands_out_at_7_to_1_from_what_is_behind_it(string ground)
+    {
+        var stage = new BoardStage(await Page(1920, 1080));
+        await stage.Begin(Hall.Site, 10, mixed: true);
+        await stage.Page.EvaluateAsync("ground => { document.documentElement.dataset.ground = ground; }", ground);
+        var faults = new List<string>();
+        foreach (var scene in await stage.Scenes())
+        {
+            await stage.Show(scene);
+            faults.AddRange((await stage.Page.Contrasts("#board", 7)).Select(fault => $"{scene}: {fault}"));
+        }
+
+        Assert.Empty(faults);
+    }
+
+    /// <summary>The measure itself, by pairs from memory of what others publish: #767676 on white is 4.54, #595959 is 7.0047 (WCAG 2.2, relative luminance and contrast ratio).</summary>
+    [Theory]
+    [InlineData("#595959", 7.0, false)]
+    [InlineData("#595959", 7.01, true)]
+    [InlineData("#767676", 4.54, false)]
+    [InlineData("#777777", 4.5, true)]
+    public async Task Contrast_is_measured_as_published(string colour, double least, bool tooLow)
+    {
+        var page = await Page(400, 300);
+        await page.SetContentAsync($"<main id=board class=page style='background:#ffffff'><p class=one style='color:{colour}'>text</p><p class=two style='color:#000000'>text</p></main>");
+        Assert.Equal(tooLow, (await page.Contrasts("#board", least)).Count > 0);
+    }
+}
