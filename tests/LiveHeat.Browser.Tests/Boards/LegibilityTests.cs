@@ -92,6 +92,23 @@ public sealed class LegibilityTests(Hall hall) : ModuleTest(hall)
         Assert.True(await stage.Page.EvaluateAsync<bool>("stage.plan.pages * stage.plan.perPage >= 20 && stage.plan.perPage <= stage.plan.fitting"));
     }
 
+    /// <summary>From 25 m and a picture 4 m wide: the leader in the head, the gaps in the rows, and whose turn comes in the place of the team's name every other moment.</summary>
+    [Fact]
+    public async Task From_the_last_row_one_sees_who_leads_by_how_much_and_who_is_about_to_tag()
+    {
+        var stage = new BoardStage(await Page(Width, 1080));
+        await stage.Begin(Hall.Site, 10, options: "width=4&seat=25");
+        await stage.Show("running");
+        var page = stage.Page;
+        await Microsoft.Playwright.Assertions.Expect(page.Locator(".heat-workout")).ToHaveTextAsync("1st Tin Whistle Four");
+        await Microsoft.Playwright.Assertions.Expect(page.Locator(".lane[data-lane='2'] .beside")).ToHaveTextAsync("31 s");
+        var tagging = page.Locator(".lane[data-lane='1'] .lane-name");
+        await Microsoft.Playwright.Assertions.Expect(tagging).ToHaveTextAsync("Ilka");
+        Assert.Empty(await page.LowCapitals("#board", Mm(25, 20) / 1000 / 4 * Width));
+        await Microsoft.Playwright.Assertions.Expect(tagging).ToHaveTextAsync("Harbour Anvils");
+        await Microsoft.Playwright.Assertions.Expect(page.Locator(".lane[data-lane='2']")).Not.ToHaveAttributeAsync("data-tag", "now");
+    }
+
     /// <summary>For whoever sets the screen up.</summary>
     [Fact]
     public async Task Key_F_tells_how_many_lanes_fit_and_how_large_the_letters_are()

@@ -7,6 +7,8 @@ import { tagOf, workOf } from './work.js';
 import { words } from './words.js';
 
 const MORE = '\u2026';
+const HINT_ROOM = 7;                  // letters' sizes that a note on the strip needs
+const NAME_TURNS_MS = 2_000;
 
 export class LaneRow {
   /** @param {any} lane as in the sheet @param {{mixed: boolean}} heat mixed: several divisions on the floor */
@@ -16,6 +18,7 @@ export class LaneRow {
     this.scene = '';
     /** @type {{who?: string, what?: string, round?: string, next?: string, crew?: string[]}|null} */ this.pieces = null;
     this.workKey = this.standingKey = '';
+    this.toldNext = '';
     this.short = false;               // no line tells who works
     /** @type {() => number|null} */ this.clock = () => null;
     this.room = this.stripLeft = 0;   // CSS pixels: for the team's text; from the list's left edge to the strip
@@ -61,7 +64,24 @@ export class LaneRow {
   tellTag() {
     const tag = this.scene === 'running' ? tagOf(this.sheet, this.lane, this.clock()) : null;
     mark(this.element, { tag: tag?.sure === undefined ? null : tag.sure ? 'now' : 'soon' });
-    this.strip.hint = this.short && tag ? words.tagTo(tag.next) : '';
+    const onStrip = this.short && this.strip.span.width > this.least * HINT_ROOM;
+    this.strip.hint = onStrip && tag ? words.tagTo(tag.next) : '';
+    this.tellNext(this.short && !onStrip && tag && Math.floor(performance.now() / NAME_TURNS_MS) % 2 === 0 ? tag.next : '');
+  }
+
+  /** Where neither a line nor the strip has room for who is next, the name stands in the team's place every other moment. */
+  tellNext(next) {
+    if (next === this.toldNext) return;
+    this.toldNext = next;
+    this.name.replaceChildren(next ? make('span', 'then', drawn('arrow'), nameOf(next)) : this.nameText);
+    this.fitName();
+  }
+
+  fitName() {
+    if (!this.room) return;
+    const next = this.name.querySelector('.then bdi');
+    if (next) fitWords(this.name, next, this.toldNext, this.room, this.least);
+    else fitWords(this.name, this.nameText, this.sheet.name, this.room, this.least);
   }
 
   /** Fits all text again, after the room for it changed. @param {number} least size of text, CSS pixels */
@@ -71,7 +91,7 @@ export class LaneRow {
     this.room = this.team.clientWidth;
     if (!this.room) return;                                           // turned away
     this.stripLeft = this.host.getBoundingClientRect().left - (this.element.parentElement?.getBoundingClientRect().left ?? 0);
-    fitWords(this.name, this.nameText, this.sheet.name, this.room, least);
+    this.fitName();
     this.fitCrew();
     this.fitWork();
     this.fitStanding();
