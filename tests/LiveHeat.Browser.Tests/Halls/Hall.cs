@@ -14,7 +14,7 @@ namespace LiveHeat.Browser.Halls;
 /// What the tests of a class share: a Chromium, and the real server on a port with an empty competition, organiser and head judge signed in.
 /// Its clock is the machine's, since browsers go by theirs.
 /// </summary>
-public sealed class Hall : IAsyncLifetime, IDisposable
+public class Hall : IAsyncLifetime, IDisposable
 {
     public const string Competition = "Breakwater Relays";
 
@@ -42,6 +42,12 @@ public sealed class Hall : IAsyncLifetime, IDisposable
         Organiser = new Visitor(app);
         (await Organiser.Post("/api/sign-in", new SignInRequest(Passphrase, "Ona"))).Fine();
         HeadJudge = await Join(Role.HeadJudge, null, "Hedda");
+        await SetUp();
+    }
+
+    /// <summary>The competition and its divisions.</summary>
+    private protected virtual async Task SetUp()
+    {
         (await Organiser.Put("/api/setup/competition", new CompetitionSetup(Competition))).Fine();
         foreach (var division in new[] { new DivisionSetup("open", "Open"), new DivisionSetup("masters", "Masters 45+") })
         {
@@ -57,7 +63,11 @@ public sealed class Hall : IAsyncLifetime, IDisposable
         await app.DisposeAsync();
     }
 
-    public void Dispose() => app.Dispose();
+    public void Dispose()
+    {
+        app.Dispose();
+        GC.SuppressFinalize(this);
+    }
 
     /// <summary>A page of the server with nothing on it, where tests of single modules run.</summary>
     internal async Task<IPage> QuietPage()
@@ -119,6 +129,12 @@ public sealed class Hall : IAsyncLifetime, IDisposable
         await heat.Do(Organiser, "call");
         return heat;
     }
+}
+
+/// <summary>The same with an empty database: nothing is set up.</summary>
+public sealed class BareHall : Hall
+{
+    private protected override Task SetUp() => Task.CompletedTask;
 }
 
 /// <summary>A team on a lane.</summary>

@@ -7,7 +7,11 @@ using Microsoft.Playwright;
 namespace LiveHeat.Browser.Halls;
 
 /// <summary>A test with screens and phones in a hall. When it fails, what they showed is kept under .artifacts/browser-failures.</summary>
-public abstract class HallTest(Hall hall) : IClassFixture<Hall>, IAsyncLifetime
+public abstract class HallTest(Hall hall) : HallTest<Hall>(hall);
+
+/// <summary>The same in a hall of another kind.</summary>
+public abstract class HallTest<THall>(THall hall) : IClassFixture<THall>, IAsyncLifetime
+    where THall : Hall
 {
     /// <summary>How long a test waits for what must come to the screen: long, since the machine may be slow, and only a broken test waits so long.</summary>
     private const float PatienceMs = 15_000;
@@ -17,7 +21,7 @@ public abstract class HallTest(Hall hall) : IClassFixture<Hall>, IAsyncLifetime
     private readonly List<string> errors = [];
     private bool failed;
 
-    private protected Hall Hall => hall;
+    private protected THall Hall => hall;
 
     public Task InitializeAsync()
     {
