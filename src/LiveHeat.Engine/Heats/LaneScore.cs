@@ -90,7 +90,8 @@ internal sealed class LaneScore(RelayPlan plan, Counting counting)
     private int Loads(ScoringRule.HeaviestLoad rule, Items<JudgedAttempt> tried)
     {
         var best = tried.Where(attempt => attempt.Good).GroupBy(attempt => attempt.Athlete).Select(athlete => plan.Score.WorthOf(athlete.Max(attempt => attempt.Load)));
-        return rule.LoadSum == LoadSum.SumOfBest ? best.Sum() : best.DefaultIfEmpty(0).Max();
+        // Whoever came in for another does not make the team larger.
+        return rule.LoadSum == LoadSum.SumOfBest ? best.OrderDescending().Take(plan.TeamOrder.Count).Sum() : best.DefaultIfEmpty(0).Max();
     }
 
     /// <summary>Sets done, and whole increments of the open one less what is owed.</summary>

@@ -113,6 +113,23 @@ public class HeaviestLoadTests
     }
 
     [Fact]
+    public void What_was_lifted_before_a_variant_or_another_line_up_stays_and_the_team_grows_no_larger()
+    {
+        var workout = Some.Lifting() with { Prescriptions = [.. Some.Lifting().Prescriptions, Some.Prescription("scaled", 0, 600_000, new PrescribedSet("bar", 1))] };
+        var lane = Lane("""
+            start
+            lane 1 lifts 100 in step 1 at 0:30
+            lane 1 variant scaled from step 2 at 0:40
+            lane 1 lifts 60 in step 5 at 3:00
+            lane 1 line-up Ann,Dot from step 6 at 3:10
+            lane 1 lifts 70 in step 6 at 4:00
+            """, Some.Snapshot(1, workout, athletes: 2));
+
+        Assert.Equal(["1:1 100 good", "5:2 60 good", "6:3 70 good"], lane.Attempts.Select(Told));
+        Assert.Equal(170_000, lane.Worth);
+    }
+
+    [Fact]
     public void A_penalty_takes_whole_kilograms_off() => Assert.Equal("1 lane 1 Working 95000", Lines(HeatScript.Play("start\nlane 1 lifts 100 in step 1 at 0:30\npenalise lane 1 by 5 reps", Heat()), "1:00"));
 
     [Fact]

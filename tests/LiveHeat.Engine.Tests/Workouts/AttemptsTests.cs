@@ -17,7 +17,13 @@ public class AttemptsTests
     public void In_turn_each_has_all_attempts_before_the_tag() => Assert.Equal("1.1 1.2 1.3 tag 2.1 2.2 2.3", Steps(Some.Lifting()));
 
     [Fact]
-    public void With_a_tag_after_each_the_first_attempts_of_all_come_first() => Assert.Equal("1.1 tag 2.1 tag 1.2 tag 2.2", Steps(Some.Lifting(2, order: new RelayOrder.EachMovement())));
+    public void With_a_tag_after_each_the_first_attempts_of_all_are_the_first_round()
+    {
+        var workout = Some.Lifting(3, order: new RelayOrder.EachMovement());
+
+        Assert.Equal("1.1 tag 2.1 tag 1.2 tag 2.2 tag 1.3 tag 2.3", Steps(workout));
+        Assert.Equal([1, 1, 2, 2, 3, 3], Assert.IsType<Compiled.Plan>(PlanCompiler.Compile(workout, Some.LineUp(2))).Relay.Steps.Where(step => step.Kind == StepKind.Attempt).Select(step => step.Round));
+    }
 
     [Fact]
     public void The_team_as_one_has_its_attempts_once() => Assert.Equal("0.1 0.2", Steps(Some.Lifting(2, order: new RelayOrder.Together()), 4));
