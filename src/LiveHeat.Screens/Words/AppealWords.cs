@@ -15,6 +15,7 @@ public static class AppealWords
     public const string Lane = "Lane";
     public const string Member = "Team member";
     public const string About = "What about";
+    public const string NoLane = "Choose the lane.";
     public const string NoMember = "Write who appeals.";
     public const string NoAbout = "Write what the appeal is about.";
     public const string AnyTime = "Appeals may be filed. Freezing posts the provisional result and opens the time for them.";

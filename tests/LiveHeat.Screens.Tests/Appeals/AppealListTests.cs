@@ -110,13 +110,16 @@ public sealed class AppealListTests : BunitContext
     {
         var list = List(Frozen, Role.Organiser, InTime);
         list.Find("[data-act=file-appeal]").Click();
-        list.Find("[data-act=appeal-lane]").Change("3");
         list.Find("[data-act=file-appeal-yes]").Click();
-        Assert.Empty(asked);
         Assert.Contains(AppealWords.NoMember, list.Markup, StringComparison.Ordinal);
 
         list.Find("input[data-act=appeal-member]").Change(" Cy ");
         list.Find("textarea[data-act=appeal-grounds]").Change("our lane was blocked");
+        list.Find("[data-act=file-appeal-yes]").Click();
+        Assert.Empty(asked);
+        Assert.Equal(AppealWords.NoLane, list.Find("p.refused").TextContent);
+
+        list.Find("[data-act=appeal-lane]").Change("3");
         list.Find("[data-act=file-appeal-yes]").Click();
 
         var filed = Assert.IsType<HeatCommand.FileAppeal>(Assert.Single(asked));

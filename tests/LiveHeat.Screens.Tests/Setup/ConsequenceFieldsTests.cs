@@ -6,7 +6,7 @@ using MudBlazor.Services;
 
 namespace LiveHeat.Screens.Setup;
 
-public sealed class ConsequenceFieldsTests : BunitContext
+public sealed class ConsequenceFieldsTests : BunitContext, IAsyncLifetime
 {
     private static readonly SetupAll All = new(new CompetitionSetup("Breakwater Relays"), [new("open", "Open"), new("scaled", "Scaled")], [], [], []);
 
@@ -15,6 +15,11 @@ public sealed class ConsequenceFieldsTests : BunitContext
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
     }
+
+    Task IAsyncLifetime.InitializeAsync() => Task.CompletedTask;
+
+    /// <summary>Services of a check box can only be let go of asynchronously.</summary>
+    async Task IAsyncLifetime.DisposeAsync() => await DisposeAsync();
 
     public static TheoryData<PenaltyRule?, Consequences?> Kept => new()
     {

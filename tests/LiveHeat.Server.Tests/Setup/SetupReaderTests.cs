@@ -14,12 +14,12 @@ public sealed class SetupReaderTests
         await using var host = await SmallHost.Start();
         var desk = await host.SetUp();
         await desk.Put("/api/setup/heats/h1", SetupSome.Heat("h1", 1, (2, "t-anvils"), (1, "t-gulls")));
-        await desk.Put("/api/setup/competition", new { name = "Breakwater Relays", rounding = "up-second" });
+        await desk.Put("/api/setup/competition", new { name = "Breakwater Relays", rounding = "up-second", appealMinutes = 20 });
 
         var snapshot = await Reader(host).Snapshot(new HeatId("h1"), CancellationToken.None);
 
         Assert.NotNull(snapshot);
-        Assert.Equal(("Breakwater Relays", "Heat 1", "Low Tide", Rounding.UpSecond), (snapshot.Competition, snapshot.Title, snapshot.Workout.Name, snapshot.Rounding));
+        Assert.Equal(("Breakwater Relays", "Heat 1", "Low Tide", Rounding.UpSecond, 20), (snapshot.Competition, snapshot.Title, snapshot.Workout.Name, snapshot.Rounding, snapshot.AppealMinutes));
         Assert.Equal(
             [new LaneEntry(new(1), "t-gulls", "Gull Street", "open", ["Joss", "Ilka"]), new LaneEntry(new(2), "t-anvils", "Harbour Anvils", "open", ["Joss", "Ilka"])],
             snapshot.Lanes);
