@@ -33,7 +33,6 @@ internal static class LiveEndpoints
         var session = heat == Current ? await heats.Current() : await heats.Called(heat);
         if (session?.Sheet() is not { } sheet)
         {
-            response.Headers.CacheControl = "no-store";
             return Problems.Of(404, "no-such-heat", heat == Current ? "No heat has been called to the floor yet." : $"There is no heat called {heat}, or it has not been called to the floor yet.");
         }
 
