@@ -70,7 +70,7 @@ public sealed class AnnouncerView(
 
     /// <summary>What is foretold of a lane; null where nothing is.</summary>
     public RowOutlook? OutlookOf(LaneNumber lane) => Foretold is not { } frame ? null : RowOutlook.Of(
-        frame.Lanes.FirstOrDefault(one => one.Lane == lane), frame.Tags.Cast<TagOutlook?>().FirstOrDefault(tag => tag!.Lane == lane), trend.Gained(lane, heat.Clock.Now));
+        frame.Lanes.FirstOrDefault(one => one.Lane == lane), frame.Tags.Cast<TagOutlook?>().FirstOrDefault(tag => tag!.Lane == lane), trend.Gained(lane, heat.Clock.Now), heat.Clock.Now);
 
     /// <summary>It was said: it does not come back.</summary>
     public void Said(string id)

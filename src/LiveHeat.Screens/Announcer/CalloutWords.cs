@@ -97,11 +97,14 @@ public sealed class CalloutWords(IStringLocalizer<Callouts> words)
     /// <summary>Of a set or a leg: two taps know it no better.</summary>
     private static string Tenths(long? ms) => Time(((ms ?? 0) + 50) / 100 * 100);
 
-    private static bool English => CultureInfo.CurrentUICulture.TwoLetterISOLanguageName is "en" or "iv";
+    /// <summary>By the name alone: without language tables a culture knows nothing else of itself.</summary>
+    private static string Language => ScreenLanguage.Of(CultureInfo.CurrentUICulture.Name);
+
+    private static bool English => Language == ScreenLanguage.All[0];
 
     /// <summary>French says "0 seconde": its one form holds below two.</summary>
     private static string Form(string key, long count) =>
-        $"{key}.{(count == 1 || (count == 0 && CultureInfo.CurrentUICulture.TwoLetterISOLanguageName == "fr") ? "one" : "other")}";
+        $"{key}.{(count == 1 || (count == 0 && Language == "fr") ? "one" : "other")}";
 
     private string Counted(string key, long count) => this[Form(key, count), count];
 

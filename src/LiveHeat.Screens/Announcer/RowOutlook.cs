@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Forecasts;
+using LiveHeat.Engine.Timing;
 
 namespace LiveHeat.Screens.Announcer;
 
@@ -12,9 +13,9 @@ public sealed record RowOutlook(int Gained, TagOutlook? Tag, double? BeatsCap)
     private const double Surely = 0.9, Hardly = 0.1;
 
     /// <summary>A tag further away than this is not told of in a row, milliseconds.</summary>
-    public const long TagAhead = 60_000;
+    private const long TagAhead = 60_000;
 
     /// <summary>For one lane.</summary>
-    public static RowOutlook Of(LaneOutlook? lane, TagOutlook? tag, int gained) =>
-        new(gained, tag, lane?.BeatsCap is { } chance and > Hardly and < Surely ? chance : null);
+    public static RowOutlook Of(LaneOutlook? lane, TagOutlook? tag, int gained, Instant now) =>
+        new(gained, tag is not null && tag.At - now < TagAhead ? tag : null, lane?.BeatsCap is { } chance and > Hardly and < Surely ? chance : null);
 }

@@ -43,7 +43,8 @@ public sealed class PlaceTrend
         }
 
         // Where a team first shows something it gained and lost nothing.
-        var then = seen.Where(one => one.Places.ContainsKey(lane) && (now - one.At <= Back || one == seen[0])).Select(one => ((Instant At, int Place)?)(one.At, one.Places[lane])).FirstOrDefault();
-        return then is { } from && now - from.At >= Least ? from.Place - place : 0;
+        var shown = seen.Where(one => one.Places.ContainsKey(lane)).ToList();
+        var then = shown.FindLast(one => now - one.At >= Back) is { Places: not null } before ? before : shown[0];
+        return now - then.At >= Least ? then.Places[lane] - place : 0;
     }
 }

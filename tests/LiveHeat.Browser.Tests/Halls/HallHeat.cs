@@ -27,6 +27,8 @@ internal sealed class HallHeat(Hall hall, string id, string title)
 
     public async Task<LaneFrame> Lane(int lane) => (await Frame()).Lanes.Single(one => one.Lane.Value == lane);
 
+    public async Task<Sheet> Sheet() => (await hall.Organiser.Get($"{Path}/sheet")).Read<Sheet>();
+
     public async Task<ResultTable> Result() => (await hall.Organiser.Get($"{Path}/result")).Read<ResultTable>();
 
     public async Task<IReadOnlyList<FactLine>> Facts() => (await hall.Organiser.Get($"{Path}/facts")).Read<FactLines>().Facts;
@@ -83,7 +85,7 @@ internal sealed class HallHeat(Hall hall, string id, string title)
     public async Task Add(int lane, int step, int atMs)
     {
         var start = (await Frame()).Start!;
-        var line = (await hall.Organiser.Get($"{Path}/sheet")).Read<Sheet>().Lanes.Single(one => one.Lane.Value == lane);
+        var line = (await Sheet()).Lanes.Single(one => one.Lane.Value == lane);
         await Do("add", new
         {
             source = "video",
