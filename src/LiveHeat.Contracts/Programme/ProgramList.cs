@@ -14,6 +14,9 @@ public sealed record ProgramList(string Competition, string Epoch, HeatId? Curre
 {
     /// <summary>What boards show to the hall now instead of their pages; null for nothing. Absent when null.</summary>
     public BoardMessage? Message { get; init; }
+
+    /// <summary>How large the board is and from how far it is read. Absent when nobody has measured it.</summary>
+    public Setup.ScreenSize? Screen { get; init; }
 }
 
 /// <summary>What the organiser tells the hall: a pause, a change of plan.</summary>

@@ -25,7 +25,16 @@ public sealed record SetupAll(
 /// <param name="AppealMinutes">How long after the provisional result is posted a team may appeal, 0 to 1440 minutes.</param>
 public sealed record CompetitionSetup(
     string Name, Rounding Rounding = Rounding.UpTenth, TimekeeperRule Timekeepers = TimekeeperRule.Athletics, int HandTimingMs = HeatSnapshot.UsualHandTimingMs,
-    int AppealMinutes = HeatSnapshot.UsualAppealMinutes);
+    int AppealMinutes = HeatSnapshot.UsualAppealMinutes)
+{
+    /// <summary>How large the board is and from how far it is read; null where nobody has measured it.</summary>
+    public ScreenSize? Screen { get; init; }
+}
+
+/// <summary>A big screen and its hall.</summary>
+/// <param name="WidthM">Of the picture, metres, 0.2 to 60.</param>
+/// <param name="SeatM">From the screen to the farthest seat, metres, 0.5 to 300.</param>
+public sealed record ScreenSize(decimal WidthM, decimal SeatM);
 
 /// <summary>A division.</summary>
 public sealed record DivisionSetup(string Id, string Name);

@@ -37,6 +37,15 @@ public sealed class LegibilityTests(Hall hall) : ModuleTest(hall)
             ["/floor/board/sight.js"], "([sight], options) => { const seat = sight.seatOf(new URLSearchParams(options)); return seat ? `${seat.width} ${seat.seat}` : 'none'; }", options));
 
     [Theory]
+    [InlineData("", "6 30")]
+    [InlineData("width=4&seat=25", "4 25")]
+    [InlineData("width=4", "none")]
+    public async Task What_is_set_up_holds_unless_the_address_says_otherwise(string options, string read) =>
+        Assert.Equal(read, await Run<string>(
+            ["/floor/board/sight.js"],
+            "([sight], options) => { const seat = sight.seatOf(new URLSearchParams(options), { widthM: 6, seatM: 30 }); return seat ? `${seat.width} ${seat.seat}` : 'none'; }", options));
+
+    [Theory]
     [InlineData(4, 4.0, 25)]
     [InlineData(10, 4.0, 25)]
     [InlineData(20, 4.0, 25)]

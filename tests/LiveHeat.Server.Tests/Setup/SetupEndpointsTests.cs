@@ -114,6 +114,8 @@ public sealed class SetupEndpointsTests
     [InlineData("competition", """{"name":" "}""", "name")]
     [InlineData("competition", """{"name":"Breakwater","appealMinutes":-1}""", "appealMinutes")]
     [InlineData("competition", """{"name":"Breakwater","appealMinutes":1441}""", "appealMinutes")]
+    [InlineData("competition", """{"name":"Breakwater","screen":{"widthM":0.1,"seatM":25}}""", "screen.widthM")]
+    [InlineData("competition", """{"name":"Breakwater","screen":{"widthM":4,"seatM":400}}""", "screen.seatM")]
     [InlineData("competition", """{"name":"Break\nwater"}""", "name")]
     [InlineData("divisions/open", """{"id":"open"}""", "name")]
     [InlineData("teams/t", """{"id":"t","name":"T","division":"rx","athletes":["A"]}""", "division")]

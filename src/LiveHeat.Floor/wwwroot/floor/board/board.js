@@ -6,7 +6,7 @@
 //
 // Address options:
 //   ?lang=de                     the language of the words
-//   ?width=4&seat=25             the screen's width and the farthest seat in metres: no text is smaller than can be read from there
+//   ?width=4&seat=25             the screen's width and the farthest seat in metres, instead of those of the setup: no text is smaller than can be read from there
 //   ?fit=1, or the key F         how many lanes fit, and how large the smallest capitals are
 //   ?briefing=1                  the heat's briefing takes turns with its lanes until GO is set; 0 never; else when more than two minutes are left
 //   ?standings=0                 no overall standings between heats
@@ -39,7 +39,7 @@ if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.sty
 const serverNow = state.program?.serverNow ?? state.frame?.madeAt;
 const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncertaintyMs: 1_000 } : null;
 const clock = new Clock(/** @type {any} */ ({ bridge }));
-const seat = seatOf(options), overlaid = main.dataset.overlay !== undefined;
+const seat = seatOf(options, state.program?.screen), overlaid = main.dataset.overlay !== undefined;
 if (options.has('side')) main.dataset.side = '';
 const board = new Board(main, state, clock, {
   seat,

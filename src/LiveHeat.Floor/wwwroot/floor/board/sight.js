@@ -15,10 +15,14 @@ const NEAREST_M = 0.5, FARTHEST_M = 300, NARROWEST_M = 0.2, WIDEST_M = 60;
 /** Height of capitals that fill so many minutes of arc, in millimetres. @param {number} seatMetres @param {number} minutes */
 export function capitalMm(seatMetres, minutes = ARC_MINUTES) { return 2 * seatMetres * 1000 * Math.tan(minutes / 60 / 180 * Math.PI / 2); }
 
-/** What the organiser measured, from the address: ?width=4&seat=25, in metres, with a point or a comma. @param {URLSearchParams} options @returns {{width: number, seat: number}|null} null unless both are there and possible */
-export function seatOf(options) {
+/**
+ * What the organiser measured, in metres: from the address of this screen (?width=4&seat=25, with a point or a comma), else as it is set up.
+ * @param {URLSearchParams} options @param {{widthM: number, seatM: number}|null} [setUp] @returns {{width: number, seat: number}|null} null unless both are there and possible
+ */
+export function seatOf(options, setUp) {
   const metres = name => Number((options.get(name) ?? '').replace(',', '.'));
-  const width = metres('width'), seat = metres('seat');
+  const own = options.has('width') || options.has('seat');
+  const width = own ? metres('width') : setUp?.widthM ?? 0, seat = own ? metres('seat') : setUp?.seatM ?? 0;
   return width >= NARROWEST_M && width <= WIDEST_M && seat >= NEAREST_M && seat <= FARTHEST_M ? { width, seat } : null;
 }
 
