@@ -161,14 +161,14 @@ public sealed class DutyTests(Hall hall) : HallTest(hall)
         var judge = await WorkingPhone(heat, Lane);
         await judge.Record("step-done", 1);
         var witness = await LateBeside("witness", "Kim", "heat");
-        await witness.Touch("close");                                        // the panel that asks where the lane is
+        await witness.CloseHere();                                        // the panel that asks where the lane is
         await witness.Carries("step-done", 2);                               // begins where the judge is
         var keeper = await LateBeside("timekeeper", "Lou", "timer");
         await judge.IsAt("heat");
 
         var ruth = await LateBeside("primary", "Ruth", "heat");
         await judge.IsAt("taken");
-        await ruth.Touch("close");
+        await ruth.CloseHere();
         await ruth.Record("step-done", 2);
         await ruth.Carries("tag-made", 3);
         await keeper.Time();
@@ -179,7 +179,7 @@ public sealed class DutyTests(Hall hall) : HallTest(hall)
 
         await judge.Choose("witness", "taken");
         await judge.IsAt("heat");
-        await judge.Touch("close");
+        await judge.CloseHere();
         await judge.Carries("tag-made", 3);
         await ruth.IsAt("heat");
         await judge.Record("tag-made", 3);

@@ -72,7 +72,7 @@ public sealed class SeatTests(Hall hall) : HallTest(hall)
         await ruth.IsAt("heat");
         await mara.IsAt("taken");
         await Expect(mara.Pad).ToContainTextAsync("Ruth");
-        await ruth.Touch("close");                                  // the panel that asks where the lane is
+        await ruth.CloseHere();                                  // the panel that asks where the lane is
         await ruth.Record("step-done", 2);
         await ruth.Carries("tag-made", 3);
         await heat.LedgerHas(Lane, "step-done 1", "step-done 2");

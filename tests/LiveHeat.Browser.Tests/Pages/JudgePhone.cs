@@ -32,6 +32,13 @@ internal sealed partial class JudgePhone(IPage page, Uri site)
 
     public Task Touch(string act) => Act(act).First.TapAsync();
 
+    /// <summary>Closes the panel that asks where the lane is. What was under it is dead for a moment: nobody has read it yet.</summary>
+    public async Task CloseHere()
+    {
+        await Touch("close");
+        await Expect(page.Locator("#pad .panel")).ToBeHiddenAsync();
+    }
+
     public async Task Join(string code, string name)
     {
         await Open($"#{code}");
