@@ -25,7 +25,7 @@ internal sealed class LiveHeatApp(string? folder = null, TimeProvider? time = nu
     public Uri Open()
     {
         OnPort = true;
-        UseKestrel(port: 0);
+        UseKestrel();
         StartServer();
         return ClientOptions.BaseAddress;
     }
@@ -36,6 +36,12 @@ internal sealed class LiveHeatApp(string? folder = null, TimeProvider? time = nu
         // As a venue runs it: a development host adds addresses of its own.
         builder.UseEnvironment("Production");
         builder.UseSetting("Data", Data);
+        if (OnPort)
+        {
+            // As a setting, known before the program starts: UseKestrel(port) writes it into a server that another thread may have started already.
+            builder.UseSetting(WebHostDefaults.ServerUrlsKey, "http://127.0.0.1:0");
+        }
+
         builder.UseSetting("Serilog:MinimumLevel:Default", "Warning");
         builder.ConfigureTestServices(services =>
         {
