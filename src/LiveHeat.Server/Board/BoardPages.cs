@@ -1,3 +1,4 @@
+using LiveHeat.Server.Language;
 using System.Text.Json;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
@@ -29,7 +30,7 @@ internal static class BoardPages
 
     private static IResult Both(string one, string other, HttpRequest request) => new RazorComponentResult<TwoBoardsPage>(new Dictionary<string, object?>
     {
-        [nameof(TwoBoardsPage.Language)] = BoardWords.LanguageOf(request),
+        [nameof(TwoBoardsPage.Language)] = RequestLanguage.Of(request),
         [nameof(TwoBoardsPage.Addresses)] = new[] { one, other }.Select(heat => $"/board/{Uri.EscapeDataString(heat)}{request.QueryString.Add("side", "1")}").ToArray(),
     });
 }
@@ -42,7 +43,7 @@ internal sealed class BoardPageMaking(FindHeat heats, ProgramReader program, Boa
     {
         var session = follow == HeatHub.Current ? await heats.Current() : await heats.Called(follow);
         var state = new BoardState(await program.Read(cancellation), session?.Sheet(), session?.Frame());
-        var language = BoardWords.LanguageOf(request);
+        var language = RequestLanguage.Of(request);
         return new RazorComponentResult<T>(new Dictionary<string, object?>
         {
             [nameof(BoardPage.Screen)] = new BoardScreen(follow, state, language, words.Read(language)),

@@ -12,6 +12,7 @@ using LiveHeat.Server.Files;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Forecasts;
 using LiveHeat.Server.Hubs;
+using LiveHeat.Server.Language;
 using LiveHeat.Server.Library;
 using LiveHeat.Server.Judging;
 using LiveHeat.Server.Live;
@@ -63,6 +64,7 @@ internal static class Hub
         var app = builder.Build();
         app.Use(next => context => app.Services.GetRequiredService<FloorScripts>().Invoke(context, next));
         app.UseBestCompression();
+        app.UseRequestLanguage();
         app.UseAccess();
         app.MapOpenApi().AnyoneMay();
         app.MapAccess();
