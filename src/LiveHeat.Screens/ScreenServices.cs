@@ -20,7 +20,6 @@ public static class ScreenServices
     /// <param name="services">Where to.</param>
     /// <param name="server">The server's address, with a slash at the end.</param>
     public static IServiceCollection AddScreens(this IServiceCollection services, Uri server) => services
-        .AddLocalization()
         .AddSingleton<CommandIds>()
         .AddSingleton<HeatApi>()
         .AddSingleton<ServerClock>()

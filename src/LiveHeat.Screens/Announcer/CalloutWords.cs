@@ -1,21 +1,22 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Callouts;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Screens.Heats;
 using LiveHeat.Screens.Words;
-using Microsoft.Extensions.Localization;
 
 namespace LiveHeat.Screens.Announcer;
 
 /// <summary>Callouts and what is not to be said, as sentences in the language of the screen. Numbers and times follow it too.</summary>
-public sealed class CalloutWords(IStringLocalizer<Callouts> words)
+public sealed class CalloutWords
 {
+    private static readonly Wording Words = new(typeof(Callouts));
+
     private const long Second = 1000;
     private const long Soon = 1500;
 
     /// <summary>A word or sentence by its key.</summary>
-    public string this[string key, params object[] parts] => words[key, parts];
+    public string this[string key, params object[] parts] => Words.Say(key, parts);
 
     /// <summary>The sentence.</summary>
     /// <param name="callout">What.</param>
@@ -62,7 +63,7 @@ public sealed class CalloutWords(IStringLocalizer<Callouts> words)
         return open.Why switch
         {
             NotYetWhy.NearTie => this["notyet.neartie", team, Team(lanes, open.Lanes[1])],
-            NotYetWhy.MayBeBeaten => this[Form("notyet.maybebeaten", open.Lanes.Count - 1), team, open.Lanes.Count - 1],
+            NotYetWhy.MayBeBeaten => this[$"notyet.maybebeaten.{Numbers.Form(open.Lanes.Count - 1)}", team, open.Lanes.Count - 1],
             _ => this[$"notyet.{open.Why}".ToLowerInvariant(), team],
         };
     }
@@ -81,34 +82,17 @@ public sealed class CalloutWords(IStringLocalizer<Callouts> words)
     public string Finish(long finishMs, long earlyMs, long lateMs) => this["card.finish", TimeWords.Clock(finishMs), TimeWords.Clock(earlyMs), TimeWords.Clock(lateMs)];
 
     /// <summary>A share in hundredths, rounded to fives: a chance is no better known.</summary>
-    public static string Percent(double share)
-    {
-        var fives = Math.Round(share * 20) * 5;
-        return $"{fives.ToString(CultureInfo.InvariantCulture)}{(English ? "" : "\u00a0")}%";
-    }
+    public static string Percent(double share) => Numbers.Percent(Math.Round(share * 20) / 20);
 
     /// <summary>Minutes, seconds and tenths with the language's decimal sign; under a minute with its unit.</summary>
-    public static string Time(long ms)
-    {
-        var text = ms < 60 * Second ? $"{TimeWords.Exact(ms)[2..].TrimStart('0').Insert(0, ms < Second ? "0" : "")} s" : TimeWords.Exact(ms);
-        return English ? text : text.Replace('.', ',');
-    }
+    public static string Time(long ms) => ms < 60 * Second ? SecondsText.Of(ms) : TimeWords.Exact(ms);
 
     /// <summary>Of a set or a leg: two taps know it no better.</summary>
     private static string Tenths(long? ms) => Time(((ms ?? 0) + 50) / 100 * 100);
 
-    /// <summary>By the name alone: without language tables a culture knows nothing else of itself.</summary>
-    private static string Language => ScreenLanguage.Of(CultureInfo.CurrentUICulture.Name);
+    private static string Counted(string key, long count) => Words.Count(key, count);
 
-    private static bool English => Language == ScreenLanguage.All[0];
-
-    /// <summary>French says "0 seconde": its one form holds below two.</summary>
-    private static string Form(string key, long count) =>
-        $"{key}.{(count == 1 || (count == 0 && Language == "fr") ? "one" : "other")}";
-
-    private string Counted(string key, long count) => this[Form(key, count), count];
-
-    private string Seconds(Instant? at, Instant now) => Counted("seconds", at is { } due ? Math.Max(1, (due - now + (Second / 2)) / Second) : 1);
+    private static string Seconds(Instant? at, Instant now) => Counted("seconds", at is { } due ? Math.Max(1, (due - now + (Second / 2)) / Second) : 1);
 
     private static LaneView? Find(IReadOnlyList<LaneView> lanes, LaneNumber lane) => lanes.FirstOrDefault(one => one.Lane == lane);
 

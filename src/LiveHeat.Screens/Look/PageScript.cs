@@ -15,8 +15,11 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
     /// <summary>A key of a player was pressed where nobody writes: its name, and whether shift was held.</summary>
     public event Action<string, bool>? Key;
 
-    /// <summary>The language that this device is set to, such as "de-AT".</summary>
-    public async Task<string> Language() => await (await Module()).InvokeAsync<string>("language");
+    /// <summary>The languages that are wished for, dearest first, such as "de-AT": that of the address (<c>?lang=</c>), then those of the device.</summary>
+    public async Task<string[]> Languages() => await (await Module()).InvokeAsync<string[]>("languages");
+
+    /// <summary>Tells the browser, and through it screen readers, what language the page is in.</summary>
+    public async Task SetLanguage(string language) => await (await Module()).InvokeVoidAsync("setLanguage", language);
 
     /// <summary>Whether this device keeps the light ground.</summary>
     public async Task<bool> IsLight() => await (await Module()).InvokeAsync<string>("ground") == "light";

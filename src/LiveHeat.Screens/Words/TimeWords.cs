@@ -1,10 +1,13 @@
 using System.Globalization;
+using LiveHeat.Contracts.Language;
 
 namespace LiveHeat.Screens.Words;
 
-/// <summary>Times as a person reads and writes them: m:ss.t.</summary>
+/// <summary>Times as a person reads and writes them: m:ss.t, in other languages m:ss,t.</summary>
 public static class TimeWords
 {
+    private static readonly Wording Words = new(typeof(TimeWords));
+
     private const long Second = 1000;
     private const long Minute = 60 * Second;
     private const long Hour = 60 * Minute;
@@ -14,7 +17,7 @@ public static class TimeWords
     {
         var shown = Math.Max(0, ms);
         var head = shown >= Hour ? $"{shown / Hour}:{shown % Hour / Minute:00}" : $"{shown / Minute}";
-        var tail = decimals == 0 ? "" : "." + $"{shown % Second:000}"[..decimals];
+        var tail = decimals == 0 ? "" : Numbers.Format.NumberDecimalSeparator + $"{shown % Second:000}"[..decimals];
         return $"{head}:{shown % Minute / Second:00}{tail}";
     }
 
@@ -25,7 +28,7 @@ public static class TimeWords
     public static string Left(long ms) => Clock((Math.Max(0, ms) + Second - 1) / Second * Second);
 
     /// <summary>A difference with its unit and no more precision than a hand has: "8 s", "2 min".</summary>
-    public static string Gap(long ms) => ms < 500 ? "under 1 s" : ms < 180_000 ? $"{(ms + 500) / Second} s" : $"{(ms + 30_000) / Minute} min";
+    public static string Gap(long ms) => ms < 500 ? Words[nameof(Gap)] : ms < 180_000 ? $"{(ms + 500) / Second} s" : $"{(ms + 30_000) / Minute} min";
 
     /// <summary>How long ago: "4 s", "3 min".</summary>
     public static string Age(TimeSpan age) => age.TotalSeconds < 120 ? $"{(int)Math.Max(0, age.TotalSeconds)} s" : $"{(int)age.TotalMinutes} min";
@@ -34,9 +37,13 @@ public static class TimeWords
     public static string TimeOfDay(long unixMs) => DateTimeOffset.FromUnixTimeMilliseconds(unixMs).ToLocalTime().ToString("HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>Day and time: "Sun 29 Nov, 04:46".</summary>
-    public static string DayAndTime(long unixMs) => DateTimeOffset.FromUnixTimeMilliseconds(unixMs).ToLocalTime().ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+    public static string DayAndTime(long unixMs) => DayAndTime(DateTimeOffset.FromUnixTimeMilliseconds(unixMs).ToLocalTime());
 
-    /// <summary>Reads "7:02.4", "12:00", "1:02:03" or "45.5" (seconds). A comma may stand for the point.</summary>
+    /// <summary>Day and time, of a clock face that is given.</summary>
+    public static string DayAndTime(DateTimeOffset at) =>
+        Words.Say(nameof(DayAndTime), Weekday(at.DayOfWeek), at.Day, Month(at.Month), at.ToString("HH:mm", CultureInfo.InvariantCulture));
+
+    /// <summary>Reads "7:02.4", "12:00", "1:02:03" or "45.5" (seconds). A point or a comma, in every language.</summary>
     /// <returns>Milliseconds; null when it is no time.</returns>
     public static int? Parse(string? text)
     {
@@ -65,4 +72,8 @@ public static class TimeWords
         var ms = (minutes * Minute) + (seconds * Second);
         return ms <= int.MaxValue && ms == decimal.Truncate(ms) ? (int)ms : null;
     }
+
+    private static string Weekday(DayOfWeek day) => Words[$"{nameof(Weekday)}.{(int)day}"];
+
+    private static string Month(int month) => Words[$"{nameof(Month)}.{month}"];
 }

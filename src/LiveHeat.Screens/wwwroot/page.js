@@ -44,7 +44,20 @@ export function centre(element) {
   if (list && list.scrollHeight > list.clientHeight) list.scrollTop = element.offsetTop - list.clientHeight / 2;
 }
 
-/** The language that this device is set to, such as "de-AT". */
-export function language() { return navigator.language ?? ''; }
+/**
+ * The languages that are wished for, dearest first: the address's (?lang=de), which holds for this tab from then on, and the device's, such as "de-AT".
+ * @returns {string[]}
+ */
+export function languages() {
+  let asked = new URLSearchParams(location.search).get('lang');
+  try {
+    if (asked) sessionStorage.setItem('lang', asked);
+    asked ??= sessionStorage.getItem('lang');
+  } catch { /* storage switched off: only the address says it then */ }
+  return [...(asked ? [asked] : []), ...(navigator.languages ?? [])];
+}
+
+/** @param {string} language */
+export function setLanguage(language) { document.documentElement.lang = language; }
 
 export function print() { window.print(); }

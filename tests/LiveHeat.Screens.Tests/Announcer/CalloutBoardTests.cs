@@ -19,7 +19,7 @@ public sealed class CalloutBoardTests : BunitContext
     public CalloutBoardTests()
     {
         JSInterop.Mode = JSRuntimeMode.Loose;
-        Services.AddMudServices().AddLogging().AddLocalization().AddSingleton<CalloutWords>().AddSingleton(TimeProvider.System);
+        Services.AddMudServices().AddLogging().AddSingleton<CalloutWords>().AddSingleton(TimeProvider.System);
     }
 
     private static Callout Lead(string id = "lead.2.1.9") => new(id, CalloutKind.Lead, 90, Some.Go + 38_000, CalloutGrounds.Confirmed, [Some.Lane(2), Some.Lane(1)]) { Step = 2, Place = 1 };
