@@ -58,7 +58,7 @@ public sealed class PaperDraft(SheetLane lane)
             {
                 if (time.HeatMs < latest)
                 {
-                    wrong[line.Step] = PaperWords.EarlierThan(Entries[latestAt - 1].Step.Label);
+                    wrong[line.Step] = PaperWords.EarlierThan(Entries[latestAt - 1].Step);
                 }
 
                 (latest, latestAt) = time.HeatMs >= latest ? (time.HeatMs, line.Step) : (latest, latestAt);

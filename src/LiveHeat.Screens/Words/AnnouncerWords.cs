@@ -1,23 +1,27 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>The announcer's screen.</summary>
 public static class AnnouncerWords
 {
-    public const string Title = "Announcer";
-    public const string JustNow = "Just now";
-    public const string Nothing = "Nothing yet.";
-    public const string NoHeat = "No heat on the floor";
-    public const string NextHeats = "Next heats";
-    public const string NoNextHeats = "No more heats on the program.";
-    public const string Official = "official";
-    public const string Athletes = "Athletes";
-    public const string Ready = "ready";
-    public const string NotReady = "not ready yet";
-    public const string Home = "Screens";
+    private static readonly Wording Words = new(typeof(AnnouncerWords));
 
-    public static string ThenNext(string name) => $"then {name}";
+    public static string Title => Words[nameof(Title)];
+    public static string JustNow => Words[nameof(JustNow)];
+    public static string Nothing => Words[nameof(Nothing)];
+    public static string NoHeat => Words[nameof(NoHeat)];
+    public static string NextHeats => Words[nameof(NextHeats)];
+    public static string NoNextHeats => Words[nameof(NoNextHeats)];
+    public static string Official => Words[nameof(Official)];
+    public static string Athletes => Words[nameof(Athletes)];
+    public static string Ready => Words[nameof(Ready)];
+    public static string NotReady => Words[nameof(NotReady)];
+    public static string Home => Words[nameof(Home)];
 
-    public static string Ago(TimeSpan age) => $"{TimeWords.Age(age)} ago";
+    public static string ThenNext(string name) => Words.Say(nameof(ThenNext), name);
 
-    public static string Lanes(int count) => CommonWords.Count(count, "team", "teams");
+    public static string Ago(TimeSpan age) => Words.Say(nameof(Ago), TimeWords.Age(age));
+
+    public static string Lanes(int count) => Words.Count(nameof(Lanes), count);
 }

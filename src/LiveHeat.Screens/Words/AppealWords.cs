@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Appeals;
 
@@ -6,67 +7,59 @@ namespace LiveHeat.Screens.Words;
 /// <summary>Disqualification and appeals, at the desk and on the head judge's screen.</summary>
 public static class AppealWords
 {
-    public const string Title = "Appeals";
-    public const string None = "No appeal is open.";
-    public const string Open = "open";
-    public const string Late = "late";
-    public const string File = "Take an appeal";
-    public const string FileHelp = "A member of the team appeals against the lane's result. The head judge decides it; until then the result stands as pending.";
-    public const string Lane = "Lane";
-    public const string Member = "Team member";
-    public const string About = "What about";
-    public const string NoLane = "Choose the lane.";
-    public const string NoMember = "Write who appeals.";
-    public const string NoAbout = "Write what the appeal is about.";
-    public const string AnyTime = "Appeals may be filed. Freezing posts the provisional result and opens the time for them.";
-    public const string LateHelp = "The time for appeals is over. Only the head judge can let a late one in, with a reason.";
-    public const string Decide = "Decide";
-    public const string DecideHelp = "The decision stands on the result, with its reason.";
-    public const string DecidesHeadJudge = "The head judge decides.";
-    public const string CertifiedOpen = "The result is certified with this appeal open. The desk reopens the heat; then it is decided, and signed as a new revision.";
-    public const string WhatComes = "What comes of it";
-    public const string NoChange = "the result stands";
-    public const string TimeAmount = "How much (m:ss.t)";
-    public const string RepAmount = "How many reps";
-    public const string RerunIn = "In heat";
-    public const string PickHeat = "Choose a heat. Set one up first if there is none.";
-    public const string TakeBack = "Taken back by the team";
-    public const string TakeBackHelp = "The appeal falls. It stays on the record, marked as void.";
-    public const string Disqualify = "Disqualify";
-    public const string DisqualifyHelp = "The team has no place in this workout. It stands last, with the reason; until the result is certified it can be voided.";
-    public const string GaveUp = "Team gave up";
-    public const string GaveUpHelp = "The team withdrew: what it did until now stands, and nothing after it counts. For what no phone recorded.";
-    public const string PendingNote = "Signed as pending: the place stands in brackets until a later revision settles it.";
+    private static readonly Wording Words = new(typeof(AppealWords));
 
-    public static string Until(string clock, string left) => $"Appeals until {clock}: {left} left.";
+    public static string Title => Words[nameof(Title)];
+    public static string None => Words[nameof(None)];
+    public static string Open => Words[nameof(Open)];
+    public static string Late => Words[nameof(Late)];
+    public static string File => Words[nameof(File)];
+    public static string FileHelp => Words[nameof(FileHelp)];
+    public static string Lane => Words[nameof(Lane)];
+    public static string Member => Words[nameof(Member)];
+    public static string About => Words[nameof(About)];
+    public static string NoLane => Words[nameof(NoLane)];
+    public static string NoMember => Words[nameof(NoMember)];
+    public static string NoAbout => Words[nameof(NoAbout)];
+    public static string AnyTime => Words[nameof(AnyTime)];
+    public static string LateHelp => Words[nameof(LateHelp)];
+    public static string Decide => Words[nameof(Decide)];
+    public static string DecideHelp => Words[nameof(DecideHelp)];
+    public static string DecidesHeadJudge => Words[nameof(DecidesHeadJudge)];
+    public static string CertifiedOpen => Words[nameof(CertifiedOpen)];
+    public static string WhatComes => Words[nameof(WhatComes)];
+    public static string NoChange => Words[nameof(NoChange)];
+    public static string TimeAmount => Words[nameof(TimeAmount)];
+    public static string RepAmount => Words[nameof(RepAmount)];
+    public static string RerunIn => Words[nameof(RerunIn)];
+    public static string PickHeat => Words[nameof(PickHeat)];
+    public static string TakeBack => Words[nameof(TakeBack)];
+    public static string TakeBackHelp => Words[nameof(TakeBackHelp)];
+    public static string Disqualify => Words[nameof(Disqualify)];
+    public static string DisqualifyHelp => Words[nameof(DisqualifyHelp)];
+    public static string GaveUp => Words[nameof(GaveUp)];
+    public static string GaveUpHelp => Words[nameof(GaveUpHelp)];
+    public static string PendingNote => Words[nameof(PendingNote)];
 
-    public static string Over(string clock) => $"The time for appeals ended at {clock}.";
+    public static string Until(string clock, string left) => Words.Say(nameof(Until), clock, left);
 
-    public static string By(string member, string about) => $"{member}: {about}";
+    public static string Over(string clock) => Words.Say(nameof(Over), clock);
 
-    public static string Pending(IEnumerable<LaneNumber> lanes) => $"An appeal is open: {CommonWords.Lanes(lanes)}.";
+    public static string By(string member, string about) => Words.Say(nameof(By), member, about);
 
-    public static string DisputedBy(LaneNumber lane, string name) => $"{CommonWords.Lane(lane)}: the score is disputed by {name}";
+    public static string Pending(IEnumerable<LaneNumber> lanes) => Words.Say(nameof(Pending), CommonWords.Lanes(lanes));
+
+    public static string DisputedBy(LaneNumber lane, string name) => Words.Say(nameof(DisputedBy), lane, name);
 
     /// <summary>What may come of one, to choose from.</summary>
-    public static string Kind(DecisionKind kind) => kind switch
-    {
-        DecisionKind.GiveTime => "time is given back",
-        DecisionKind.AddTime => "time is taken",
-        DecisionKind.GiveReps => "reps are given back",
-        DecisionKind.TakeReps => "reps are taken",
-        DecisionKind.Rerun => "the team does it again",
-        _ => NoChange,
-    };
+    public static string Kind(DecisionKind kind) => kind == DecisionKind.NoChange ? NoChange : Words[$"{nameof(Kind)}.{kind}"];
 
-    /// <summary>What came of an appeal: "+5 s", "2 reps given back", "the result stands".</summary>
+    /// <summary>What came of an appeal: "5 s taken", "2 reps given back", "the result stands".</summary>
     public static string Outcome(AppealOutcome outcome, int addMs, int reps, HeatId? inHeat) => outcome switch
     {
-        AppealOutcome.Seconds => addMs < 0 ? $"{Seconds(addMs)} given back" : $"{Seconds(addMs)} taken",
-        AppealOutcome.Reps => reps < 0 ? $"{CommonWords.Reps(-reps)} given back" : $"{CommonWords.Reps(reps)} taken",
-        AppealOutcome.Rerun => $"rerun in heat {inHeat}",
+        AppealOutcome.Seconds => Words.Say(addMs < 0 ? $"{nameof(Outcome)}.Given" : $"{nameof(Outcome)}.Added", SecondsText.Length(Math.Abs((long)addMs))),
+        AppealOutcome.Reps => Words.Say(reps < 0 ? $"{nameof(Outcome)}.Given" : $"{nameof(Outcome)}.Taken", CommonWords.Reps(Math.Abs(reps))),
+        AppealOutcome.Rerun => Words.Say($"{nameof(Outcome)}.Rerun", inHeat),
         _ => NoChange,
     };
-
-    private static string Seconds(int ms) => Math.Abs((long)ms) < 60_000 ? $"{Math.Abs(ms) / 1000m:0.###} s" : TimeWords.Exact(Math.Abs((long)ms));
 }

@@ -1,12 +1,16 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>The message that the organiser writes for the boards.</summary>
 public static class BoardMessageWords
 {
-    public const string Label = "Message on the boards";
-    public const string Help = "Boards show it between heats; while a heat runs it stands in one line above the lanes.";
-    public const string Show = "Show";
-    public const string TakeAway = "Take away";
-    public const string Shown = "Shown now:";
-    public const string Needed = "Write what the boards are to show.";
+    private static readonly Wording Words = new(typeof(BoardMessageWords));
+
+    public static string Label => Words[nameof(Label)];
+    public static string Help => Words[nameof(Help)];
+    public static string Show => Words[nameof(Show)];
+    public static string TakeAway => Words[nameof(TakeAway)];
+    public static string Shown => Words[nameof(Shown)];
+    public static string Needed => Words[nameof(Needed)];
 }

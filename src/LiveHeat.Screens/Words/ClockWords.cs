@@ -1,12 +1,16 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>Beside the clock.</summary>
 public static class ClockWords
 {
+    private static readonly Wording Words = new(typeof(ClockWords));
+
     public const string NoStart = "–:––";
-    public const string CapReached = "time cap reached";
+    public static string CapReached => Words[nameof(CapReached)];
 
-    public static string Cap(long ms) => $"time cap {TimeWords.Clock(ms)}";
+    public static string Cap(long ms) => Words.Say(nameof(Cap), TimeWords.Clock(ms));
 
-    public static string Left(long ms) => $"{TimeWords.Left(ms)} left";
+    public static string Left(long ms) => Words.Say(nameof(Left), TimeWords.Left(ms));
 }

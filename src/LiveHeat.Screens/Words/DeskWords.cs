@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,44 +6,36 @@ namespace LiveHeat.Screens.Words;
 /// <summary>The desk.</summary>
 public static partial class DeskWords
 {
-    public const string NoCompetition = "New competition";
-    public const string Pages = "Pages of the desk";
-    public const string Program = "Program";
-    public const string Setup = "Setup";
-    public const string Codes = "Join codes";
-    public const string Announcer = "Announcer";
-    public const string Board = "Board";
-    public const string Standings = "Standings";
-    public const string Ground = "Light or dark";
-    public const string GroundHelp = "Light for daylight and paper, dark for the hall";
+    private static readonly Wording Words = new(typeof(DeskWords));
+
+    public static string NoCompetition => Words[nameof(NoCompetition)];
+    public static string Pages => Words[nameof(Pages)];
+    public static string Program => Words[nameof(Program)];
+    public static string Setup => Words[nameof(Setup)];
+    public static string Codes => Words[nameof(Codes)];
+    public static string Announcer => Words[nameof(Announcer)];
+    public static string Board => Words[nameof(Board)];
+    public static string Standings => Words[nameof(Standings)];
+    public static string Ground => Words[nameof(Ground)];
+    public static string GroundHelp => Words[nameof(GroundHelp)];
 
     // the program
-    public const string Heats = "Heats";
-    public const string OnTheFloor = "On the floor";
-    public const string UnderReview = "Under review";
-    public const string ToCome = "To come";
-    public const string Certified = "Certified";
-    public const string NothingSetUp = "Nothing is set up yet";
-    public const string NothingSetUpHelp = "Name the competition, write the workout, enter the teams, put them on lanes. Then the heats stand here, and each says what to do next.";
-    public const string BeginSetup = "Begin the setup";
-    public const string NextHeatMayBeCalled = "The next heat need not wait for the review of the last.";
+    public static string Heats => Words[nameof(Heats)];
+    public static string OnTheFloor => Words[nameof(OnTheFloor)];
+    public static string UnderReview => Words[nameof(UnderReview)];
+    public static string ToCome => Words[nameof(ToCome)];
+    public static string Certified => Words[nameof(Certified)];
+    public static string NothingSetUp => Words[nameof(NothingSetUp)];
+    public static string NothingSetUpHelp => Words[nameof(NothingSetUpHelp)];
+    public static string BeginSetup => Words[nameof(BeginSetup)];
+    public static string NextHeatMayBeCalled => Words[nameof(NextHeatMayBeCalled)];
 
     /// <summary>What a heat needs next, as the button that goes there.</summary>
-    public static string NextAction(Phase phase) => phase switch
-    {
-        Phase.Planned => "Open to call",
-        Phase.Called => "Get lanes ready",
-        Phase.Armed => "Give GO",
-        Phase.CountingDown or Phase.Running => "Watch",
-        Phase.Halted => "Resume or restart",
-        Phase.Ended => "Review and freeze",
-        Phase.Frozen => "Sign",
-        _ => "See result",
-    };
+    public static string NextAction(Phase phase) => Words[$"{nameof(NextAction)}.{(phase == Phase.CountingDown ? Phase.Running : phase)}"];
 
     public static string Heat(int number, string title) => title.Contains($"{number}", StringComparison.Ordinal) ? title : $"{number}. {title}";
 
-    public static string Planned(long unixMs) => $"planned {TimeWords.TimeOfDay(unixMs)}";
+    public static string Planned(long unixMs) => Words.Say(nameof(Planned), TimeWords.TimeOfDay(unixMs));
 
-    public static string Lanes(int count) => CommonWords.Count(count, "lane", "lanes");
+    public static string Lanes(int count) => Words.Count(nameof(Lanes), count);
 }

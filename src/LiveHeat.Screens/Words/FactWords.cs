@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Heats;
@@ -7,6 +8,8 @@ namespace LiveHeat.Screens.Words;
 /// <summary>A fact, in words.</summary>
 public static class FactWords
 {
+    private static readonly Wording Words = new(typeof(FactWords));
+
     /// <summary>What happened.</summary>
     /// <param name="fact">The fact.</param>
     /// <param name="lane">The lane it is about, for the names of its steps; null when unknown.</param>
@@ -16,49 +19,45 @@ public static class FactWords
         HeatFact.Floor floor => Floor(floor, lane, book),
         HeatFact.About about => About(about, lane, book),
         HeatFact.LaneDesk desk => RulingWords.Of(desk, lane),
-        HeatFact.FactAdded added => $"added from {Source(added.Source)}: {Floor(added.Tap, lane, book)}",
-        HeatFact.LanesOverridden over => $"{CommonWords.Lanes(over.Lanes)} counted as ready",
-        HeatFact.NearTieDecided tie => $"{CommonWords.Lanes(tie.Lanes)} {(tie.Tie ? "decided as a tie" : $"decided: lane {tie.Lanes[0]} first")}",
-        HeatFact.RerunOrdered rerun => $"{CommonWords.Lanes(rerun.Lanes)} {(rerun.Lanes.Count == 1 ? "does" : "do")} the work again in another heat",
-        HeatFact.HeatCalled => "heat called",
-        HeatFact.CallReplaced => "call replaced",
-        HeatFact.StartScheduled => "GO given",
-        HeatFact.StartObserved => "start noted: the horn went without us",
-        HeatFact.StartRecalled => "start recalled",
-        HeatFact.HeatHalted => "heat halted",
-        HeatFact.HeatResumed => "heat resumed",
-        HeatFact.CallReturned => "heat back to called, with a new start to come",
-        HeatFact.HeatEnded => "heat ended",
-        HeatFact.Frozen frozen => frozen.Over is { Length: > 0 } over ? $"frozen over missing taps: {over}" : "frozen",
-        HeatFact.Certified => "signed",
-        HeatFact.Reopened => "reopened",
+        HeatFact.FactAdded added => Words.Say($"{nameof(Of)}.Added", Source(added.Source), Floor(added.Tap, lane, book)),
+        HeatFact.LanesOverridden over => Words.Say($"{nameof(Of)}.Overridden", CommonWords.Lanes(over.Lanes)),
+        HeatFact.NearTieDecided { Tie: true } tie => Words.Say($"{nameof(Of)}.NearTie", CommonWords.Lanes(tie.Lanes)),
+        HeatFact.NearTieDecided tie => Words.Say($"{nameof(Of)}.NearTieFirst", CommonWords.Lanes(tie.Lanes), tie.Lanes[0]),
+        HeatFact.RerunOrdered rerun => Words.Count($"{nameof(Of)}.Rerun", rerun.Lanes.Count, CommonWords.Lanes(rerun.Lanes)),
+        HeatFact.Frozen { Over: { Length: > 0 } over } => Words.Say($"{nameof(Of)}.FrozenOver", over),
+        HeatFact.HeatCalled or HeatFact.CallReplaced or HeatFact.StartScheduled or HeatFact.StartObserved or HeatFact.StartRecalled or HeatFact.HeatHalted or HeatFact.HeatResumed
+            or HeatFact.CallReturned or HeatFact.HeatEnded or HeatFact.Frozen or HeatFact.Certified or HeatFact.Reopened => Words[$"{nameof(Of)}.{fact.GetType().Name}"],
         _ => fact.GetType().Name,
     };
 
     /// <summary>Who did it: the desk's names, or the lane's judge.</summary>
-    public static string By(HeatFact fact) => fact is HeatFact.Desk desk
-        ? $"{desk.By.Name}, {CommonWords.Role(desk.By.Role)}" : "phone";
+    public static string By(HeatFact fact) => fact is HeatFact.Desk desk ? Words.Say(nameof(By), desk.By.Name, CommonWords.Role(desk.By.Role)) : ByPhone;
 
     /// <summary>Where an added fact was found.</summary>
-    public static string Source(Source source) => source == Engine.Heats.Source.Paper ? "paper" : "video";
+    public static string Source(Source source) => Words[$"{nameof(Source)}.{source}"];
+
+    private static string ByPhone => Words[nameof(ByPhone)];
+
+    private static string Earlier => Words[nameof(Earlier)];
 
     private static string Floor(HeatFact.Floor fact, LaneView? lane, FactBook book) => fact switch
     {
-        HeatFact.ValueEntered value => $"{Step(lane, value.Step)}: {value.Value}",
-        HeatFact.AttemptJudged { Good: true } attempt => $"{Step(lane, attempt.Step)}: {Load(lane, attempt)}, good lift",
-        HeatFact.AttemptJudged attempt => $"{Step(lane, attempt.Step)}: {Load(lane, attempt)}, no lift{Fault(attempt.Fault)}",
-        HeatFact.TagMade tag => $"{Step(lane, tag.Step)} made{TimeUnknown(tag)}",
-        HeatFact.Done done => $"{Step(lane, done.Step)} done{TimeUnknown(done)}",
-        HeatFact.CountReached count => $"{count.Count} of {Step(lane, count.Step)}",
-        HeatFact.NoRep noRep => $"no-rep in {Step(lane, noRep.Step)}{Fault(noRep.Fault)}",
-        HeatFact.TagFault fault => $"tag missed: {Step(lane, fault.Step)}{Fault(fault.Fault)}",
-        HeatFact.AthleteWorking working => $"{lane?.NameOf(working.Athlete) ?? $"athlete {working.Athlete}"} works, from {Step(lane, working.Step)}",
-        HeatFact.RepsAtCap cap => $"{cap.Count} of {Step(lane, cap.Step)} at the time cap",
-        HeatFact.FinishTimed => "finish, by the timekeeper",
-        HeatFact.LaneStopped stopped => stopped.Reason == StopReason.Medical ? "stopped for health" : "team withdrew",
-        HeatFact.Undone undone => $"took back: {Target(undone.Target, lane, book)}",
-        HeatFact.HeadJudgeCalled called => called.Note is { Length: > 0 } note ? $"called the head judge: {note}" : "called the head judge",
-        HeatFact.ScoreReadBack read => $"score read back: {(read.Agreed ? "agreed" : "disputed")} by {read.Name}",
+        HeatFact.ValueEntered value => Words.Say($"{nameof(Floor)}.Value", Step(lane, value.Step), value.Value),
+        HeatFact.AttemptJudged { Good: true } attempt => Words.Say($"{nameof(Floor)}.GoodLift", Step(lane, attempt.Step), Load(lane, attempt)),
+        HeatFact.AttemptJudged attempt => With($"{nameof(Floor)}.NoLift", attempt.Fault, Step(lane, attempt.Step), Load(lane, attempt)),
+        HeatFact.TagMade tag => Words.Say($"{nameof(Floor)}.Tag{Timeless(tag)}", Step(lane, tag.Step)),
+        HeatFact.Done done => Words.Say($"{nameof(Floor)}.Done{Timeless(done)}", Step(lane, done.Step)),
+        HeatFact.CountReached count => Words.Say($"{nameof(Floor)}.Count", count.Count, Step(lane, count.Step)),
+        HeatFact.NoRep noRep => With($"{nameof(Floor)}.NoRep", noRep.Fault, Step(lane, noRep.Step)),
+        HeatFact.TagFault fault => With($"{nameof(Floor)}.TagFault", fault.Fault, Step(lane, fault.Step)),
+        HeatFact.AthleteWorking working => Words.Say($"{nameof(Floor)}.Working", lane?.NameOf(working.Athlete) ?? Athlete(working.Athlete), Step(lane, working.Step)),
+        HeatFact.RepsAtCap cap => Words.Say($"{nameof(Floor)}.AtCap", cap.Count, Step(lane, cap.Step)),
+        HeatFact.FinishTimed => Words[$"{nameof(Floor)}.Finish"],
+        HeatFact.LaneStopped stopped => Words[$"{nameof(Floor)}.{stopped.Reason}"],
+        HeatFact.Undone undone => Words.Say($"{nameof(Floor)}.Undone", Target(undone.Target, lane, book)),
+        HeatFact.HeadJudgeCalled { Note: { Length: > 0 } note } => Words.Say($"{nameof(Floor)}.CalledNote", note),
+        HeatFact.HeadJudgeCalled => Words[$"{nameof(Floor)}.Called"],
+        HeatFact.ScoreReadBack read => Words.Say(read.Agreed ? $"{nameof(Floor)}.Agreed" : $"{nameof(Floor)}.Disputed", read.Name),
         _ => fact.GetType().Name,
     };
 
@@ -67,21 +66,23 @@ public static class FactWords
         var target = Target(fact.Target, lane, book);
         return fact switch
         {
-            HeatFact.Voided => $"voided: {target}",
-            HeatFact.Admitted => $"let count: {target}",
-            HeatFact.AppealDecided decided => $"decided, {AppealWords.Outcome(decided.Outcome, decided.AddMs, decided.Reps, decided.InHeat)}: {target}",
-            _ => $"reason given for: {target}",
+            HeatFact.Voided or HeatFact.Admitted => Words.Say($"{nameof(About)}.{fact.GetType().Name}", target),
+            HeatFact.AppealDecided decided => Words.Say($"{nameof(About)}.Decided", AppealWords.Outcome(decided.Outcome, decided.AddMs, decided.Reps, decided.InHeat), target),
+            _ => Words.Say($"{nameof(About)}.Reason", target),
         };
     }
 
     private static string Target(FactId id, LaneView? lane, FactBook book) =>
-        book.Find(id) is { Fact: var fact } && fact is not HeatFact.About ? Of(fact, lane, book) : "an earlier ruling";
+        book.Find(id) is { Fact: var fact } && fact is not HeatFact.About ? Of(fact, lane, book) : Earlier;
 
-    private static string Step(LaneView? lane, int step) => lane?.Find(step)?.Label ?? $"step {step}";
+    private static string Step(LaneView? lane, int step) => lane?.Find(step) is { } found ? StepWords.Of(found) : StepWords.Number(step);
 
     private static string Load(LaneView? lane, HeatFact.AttemptJudged attempt) => ScoreWords.Load(attempt.Load, lane?.Sheet.Score);
 
-    private static string TimeUnknown(HeatFact.Done done) => done.TimeKnown ? "" : ", time unknown";
+    private static string Athlete(int number) => Words.Say(nameof(Athlete), number);
 
-    private static string Fault(string? fault) => fault is { Length: > 0 } ? $": {fault}" : "";
+    private static string Timeless(HeatFact.Done done) => done.TimeKnown ? "" : "Timeless";
+
+    /// <summary>With its fault behind it, where one was named.</summary>
+    private static string With(string key, string? fault, params object?[] places) => fault is { Length: > 0 } ? Words.Say($"{key}Fault", [.. places, fault]) : Words.Say(key, places);
 }

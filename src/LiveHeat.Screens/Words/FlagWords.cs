@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,23 +6,16 @@ namespace LiveHeat.Screens.Words;
 /// <summary>How a fact is kept, in words.</summary>
 public static class FlagWords
 {
-    private static readonly (FactFlags Flag, string Words)[] Table =
+    private static readonly Wording Words = new(typeof(FlagWords));
+
+    private static readonly FactFlags[] Gravest =
     [
-        (FactFlags.Quarantined, "held for the head judge"),
-        (FactFlags.Late, "came after the freeze"),
-        (FactFlags.Early, "before GO"),
-        (FactFlags.Future, "the phone's clock was ahead"),
-        (FactFlags.OldStart, "tapped on a recalled start"),
-        (FactFlags.OldPlan, "tapped on an older plan"),
-        (FactFlags.NoSuchStep, "does not fit the plan"),
-        (FactFlags.NoSeat, "not the lane's judge then"),
-        (FactFlags.Implausible, "faster than anybody can be"),
-        (FactFlags.Repeat, "was done already"),
-        (FactFlags.AfterCap, "after the time cap"),
-        (FactFlags.AfterStop, "after the team stopped"),
-        (FactFlags.Disagreement, "witness disagrees"),
+        FactFlags.Quarantined, FactFlags.Late, FactFlags.Early, FactFlags.Future, FactFlags.OldStart, FactFlags.OldPlan, FactFlags.NoSuchStep, FactFlags.NoSeat,
+        FactFlags.Implausible, FactFlags.Repeat, FactFlags.AfterCap, FactFlags.AfterStop, FactFlags.Disagreement,
     ];
 
     /// <summary>Each flag that is set, gravest first.</summary>
-    public static IEnumerable<string> Of(FactFlags flags) => Table.Where(pair => flags.HasFlag(pair.Flag)).Select(pair => pair.Words);
+    public static IEnumerable<string> Of(FactFlags flags) => Gravest.Where(flag => flags.HasFlag(flag)).Select(Flag);
+
+    private static string Flag(FactFlags flag) => Words[$"{nameof(Flag)}.{flag}"];
 }

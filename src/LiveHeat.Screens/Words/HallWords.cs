@@ -1,10 +1,14 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>The hall's measures in the competition's form.</summary>
 public static class HallWords
 {
-    public const string Width = "Board, width of the picture (m)";
-    public const string Seat = "Farthest seat (m)";
-    public const string Help = "Both: no text on the board is smaller than can be read from there. Empty: not measured.";
-    public const string Wrong = "Write both in metres, such as 4 and 25, or neither.";
+    private static readonly Wording Words = new(typeof(HallWords));
+
+    public static string Width => Words[nameof(Width)];
+    public static string Seat => Words[nameof(Seat)];
+    public static string Help => Words[nameof(Help)];
+    public static string Wrong => Words[nameof(Wrong)];
 }

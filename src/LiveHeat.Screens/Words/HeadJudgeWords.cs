@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,18 +6,17 @@ namespace LiveHeat.Screens.Words;
 /// <summary>The head judge's screen.</summary>
 public static class HeadJudgeWords
 {
-    public const string Title = "Head judge";
-    public const string NoHeat = "No heat is called. When the desk calls one, its lanes stand here.";
-    public const string Lanes = "Lanes";
-    public const string Back = "All lanes";
-    public const string DeskFreezes = "The heat is over. Rule on what is still open; the desk then freezes the result, and you sign it here.";
-    public const string Heats = "Heats";
+    private static readonly Wording Words = new(typeof(HeadJudgeWords));
+
+    public static string Title => Words[nameof(Title)];
+    public static string NoHeat => Words[nameof(NoHeat)];
+    public static string Lanes => Words[nameof(Lanes)];
+    public static string Back => Words[nameof(Back)];
+    public static string DeskFreezes => Words[nameof(DeskFreezes)];
+    public static string Heats => Words[nameof(Heats)];
 
     /// <summary>A heat to switch to, with what it wants: "Heat 1: sign".</summary>
-    public static string HeatTab(string title, Phase phase) => $"{title}: {(phase switch
-    {
-        Phase.Frozen => "sign",
-        Phase.Ended => "review",
-        _ => CommonWords.Phase(phase),
-    })}";
+    public static string HeatTab(string title, Phase phase) => Words.Say(nameof(HeatTab), title, Tab(phase));
+
+    private static string Tab(Phase phase) => phase is Phase.Frozen or Phase.Ended ? Words[$"{nameof(Tab)}.{phase}"] : CommonWords.Phase(phase);
 }

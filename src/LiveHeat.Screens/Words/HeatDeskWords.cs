@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,138 +6,139 @@ namespace LiveHeat.Screens.Words;
 /// <summary>One heat at the desk.</summary>
 public static class HeatDeskWords
 {
-    public const string NoSuchHeat = "There is no such heat on the program.";
-    public const string BackToProgram = "Back to the program";
-    public const string ResultPage = "Result page";
-    public const string BoardPage = "Board";
-    public const string BriefingSheet = "Briefing to print";
-    public const string BriefingSlides = "Briefing for the big screen";
+    private static readonly Wording Words = new(typeof(HeatDeskWords));
+
+    public static string NoSuchHeat => Words[nameof(NoSuchHeat)];
+    public static string BackToProgram => Words[nameof(BackToProgram)];
+    public static string ResultPage => Words[nameof(ResultPage)];
+    public static string BoardPage => Words[nameof(BoardPage)];
+    public static string BriefingSheet => Words[nameof(BriefingSheet)];
+    public static string BriefingSlides => Words[nameof(BriefingSlides)];
 
     // before the call
-    public const string Call = "Call this heat";
-    public const string CallHelp = "Teams go to their lanes, judges confirm lane and team on their phones. What was set up is taken as it stands now; until GO you can take it anew.";
-    public const string NobodyOnLanes = "No team stands on any lane of this heat. Put teams on lanes first, under Setup.";
-    public const string ReplaceCall = "Take the setup anew";
-    public const string ReplaceCallHelp = "The heat is called again with the setup as it is now. All judges confirm lane and team again.";
+    public static string Call => Words[nameof(Call)];
+    public static string CallHelp => Words[nameof(CallHelp)];
+    public static string NobodyOnLanes => Words[nameof(NobodyOnLanes)];
+    public static string ReplaceCall => Words[nameof(ReplaceCall)];
+    public static string ReplaceCallHelp => Words[nameof(ReplaceCallHelp)];
 
     // readiness
-    public const string LanesAndPhones = "Lanes and phones";
-    public const string Lane = "Lane";
-    public const string Team = "Team";
-    public const string Judge = "Judge";
-    public const string Phone = "Phone";
-    public const string Clock = "Clock";
-    public const string Unsent = "Taps waiting";
-    public const string Storage = "Storage";
-    public const string Screen = "Screen";
-    public const string ReadyHeading = "Ready";
-    public const string Ready = "ready";
-    public const string NotReady = "not yet";
-    public const string Withdrawn = "withdrawn";
-    public const string NoJudge = "nobody yet";
-    public const string NoPhone = "no phone";
-    public const string Online = "online";
-    public const string StorageSafe = "safe";
-    public const string StorageAtRisk = "may be cleared";
-    public const string Awake = "stays on";
-    public const string NotAwake = "may go dark";
-    public const string OverrideOne = "Count as ready";
-    public const string OverrideAll = "Count all the others as ready";
-    public const string OverrideHelp = "Your name stands beside it. A lane without a judge's phone records nothing by itself: somebody writes it down.";
-    public const string Withdraw = "Withdraw";
-    public const string WithdrawHelp = "The team does not start. Its lane stays empty, and the heat does not wait for it.";
-    public const string ShowCodes = "Judges join with the codes of their lanes:";
+    public static string LanesAndPhones => Words[nameof(LanesAndPhones)];
+    public static string Lane => Words[nameof(Lane)];
+    public static string Team => Words[nameof(Team)];
+    public static string Judge => Words[nameof(Judge)];
+    public static string Phone => Words[nameof(Phone)];
+    public static string Clock => Words[nameof(Clock)];
+    public static string Unsent => Words[nameof(Unsent)];
+    public static string Storage => Words[nameof(Storage)];
+    public static string Screen => Words[nameof(Screen)];
+    public static string ReadyHeading => Words[nameof(ReadyHeading)];
+    public static string Ready => Words[nameof(Ready)];
+    public static string NotReady => Words[nameof(NotReady)];
+    public static string Withdrawn => Words[nameof(Withdrawn)];
+    public static string NoJudge => Words[nameof(NoJudge)];
+    public static string NoPhone => Words[nameof(NoPhone)];
+    public static string Online => Words[nameof(Online)];
+    public static string StorageSafe => Words[nameof(StorageSafe)];
+    public static string StorageAtRisk => Words[nameof(StorageAtRisk)];
+    public static string Awake => Words[nameof(Awake)];
+    public static string NotAwake => Words[nameof(NotAwake)];
+    public static string OverrideOne => Words[nameof(OverrideOne)];
+    public static string OverrideAll => Words[nameof(OverrideAll)];
+    public static string OverrideHelp => Words[nameof(OverrideHelp)];
+    public static string Withdraw => Words[nameof(Withdraw)];
+    public static string WithdrawHelp => Words[nameof(WithdrawHelp)];
+    public static string ShowCodes => Words[nameof(ShowCodes)];
 
     // GO
-    public const string Start = "Start";
-    public const string CountDownOf = "Count-down";
-    public const string GoHelp = "Every screen and phone counts down by its own clock, set by this server.";
-    public const string HornWent = "The horn went without us";
-    public const string HornHelp = "Use this when the floor was started by a horn or a voice and not from here.";
-    public const string HornNow = "The horn goes now";
-    public const string HornAgo = "The horn has gone";
-    public const string SecondsAgo = "Seconds ago";
-    public const string Uncertain = "Give or take (seconds)";
-    public const string PutStartRight = "Put the start right";
-    public const string PutStartRightHelp = "It moves everybody's time.";
-    public const string SecondsLater = "The horn went so many seconds later (minus: earlier)";
-    public const string NeedsNumber = "Write a number of seconds, such as 2 or 1.5.";
-    public const string StartsIn = "starts in";
-    public const string Recall = "Recall the start";
-    public const string RecallHelp = "This start does not count. What was tapped on it is held. All lanes are ready for a new GO.";
+    public static string Start => Words[nameof(Start)];
+    public static string CountDownOf => Words[nameof(CountDownOf)];
+    public static string GoHelp => Words[nameof(GoHelp)];
+    public static string HornWent => Words[nameof(HornWent)];
+    public static string HornHelp => Words[nameof(HornHelp)];
+    public static string HornNow => Words[nameof(HornNow)];
+    public static string HornAgo => Words[nameof(HornAgo)];
+    public static string SecondsAgo => Words[nameof(SecondsAgo)];
+    public static string Uncertain => Words[nameof(Uncertain)];
+    public static string PutStartRight => Words[nameof(PutStartRight)];
+    public static string PutStartRightHelp => Words[nameof(PutStartRightHelp)];
+    public static string SecondsLater => Words[nameof(SecondsLater)];
+    public static string NeedsNumber => Words[nameof(NeedsNumber)];
+    public static string StartsIn => Words[nameof(StartsIn)];
+    public static string Recall => Words[nameof(Recall)];
+    public static string RecallHelp => Words[nameof(RecallHelp)];
 
     // while it runs
-    public const string Halt = "Halt the heat";
-    public const string HaltHelp = "The clock stands for all lanes. Say it aloud too: phones show it, athletes do not look at phones.";
-    public const string Resume = "Resume";
-    public const string ResumeHelp = "The clock goes on from where it stood.";
-    public const string ReturnToCall = "Restart later";
-    public const string ReturnToCallHelp = "The heat goes back to called and has a new start to come. What was tapped on this start no longer counts.";
-    public const string End = "End the heat";
-    public const string EndHelp = "Lanes still working get the work they have confirmed. Phones stop asking. Taps on their way still come in.";
-    public const string AllThrough = "All lanes are through.";
-    public const string Lanes = "Lanes";
-    public const string OpenLane = "Rule";
-    public const string CloseLane = "Close";
-    public const string PickLane = "Choose a lane to rule on it.";
-    public const string Calls = "CALLS THE HEAD JUDGE";
-    public const string TapsHeld = "taps held";
+    public static string Halt => Words[nameof(Halt)];
+    public static string HaltHelp => Words[nameof(HaltHelp)];
+    public static string Resume => Words[nameof(Resume)];
+    public static string ResumeHelp => Words[nameof(ResumeHelp)];
+    public static string ReturnToCall => Words[nameof(ReturnToCall)];
+    public static string ReturnToCallHelp => Words[nameof(ReturnToCallHelp)];
+    public static string End => Words[nameof(End)];
+    public static string EndHelp => Words[nameof(EndHelp)];
+    public static string AllThrough => Words[nameof(AllThrough)];
+    public static string Lanes => Words[nameof(Lanes)];
+    public static string OpenLane => Words[nameof(OpenLane)];
+    public static string CloseLane => Words[nameof(CloseLane)];
+    public static string PickLane => Words[nameof(PickLane)];
+    public static string Calls => Words[nameof(Calls)];
+    public static string TapsHeld => Words[nameof(TapsHeld)];
 
     // review
-    public const string Review = "Review";
-    public const string LookAt = "To look at before freezing";
-    public const string NothingToLookAt = "Nothing is flagged. All lanes read back, nothing waits.";
-    public const string PlaceHeading = "Place";
-    public const string Score = "Time or reps";
-    public const string Splits = "Work done";
-    public const string NoReps = "No-reps";
-    public const string Rulings = "Rulings";
-    public const string ReadBack = "Read back";
-    public const string Agreed = "agreed";
-    public const string Disputed = "DISPUTED";
-    public const string NotReadBack = "not yet";
-    public const string Freeze = "Freeze for signing";
-    public const string FreezeHelp = "No tap after this counts by itself. What comes later is shown as late. Then organiser and head judge sign.";
-    public const string FreezeOver = "Freeze although something is missing, because";
-    public const string Moved = "Something came in since you looked:";
-    public const string LookAgain = "Look at it, then freeze or sign again.";
-    public const string SeenIt = "I have seen it";
+    public static string Review => Words[nameof(Review)];
+    public static string LookAt => Words[nameof(LookAt)];
+    public static string NothingToLookAt => Words[nameof(NothingToLookAt)];
+    public static string PlaceHeading => Words[nameof(PlaceHeading)];
+    public static string Score => Words[nameof(Score)];
+    public static string Splits => Words[nameof(Splits)];
+    public static string NoReps => Words[nameof(NoReps)];
+    public static string Rulings => Words[nameof(Rulings)];
+    public static string ReadBack => Words[nameof(ReadBack)];
+    public static string Agreed => Words[nameof(Agreed)];
+    public static string Disputed => Words[nameof(Disputed)];
+    public static string NotReadBack => Words[nameof(NotReadBack)];
+    public static string Freeze => Words[nameof(Freeze)];
+    public static string FreezeHelp => Words[nameof(FreezeHelp)];
+    public static string FreezeOver => Words[nameof(FreezeOver)];
+    public static string Moved => Words[nameof(Moved)];
+    public static string LookAgain => Words[nameof(LookAgain)];
+    public static string SeenIt => Words[nameof(SeenIt)];
 
     // signing
-    public const string SignTitle = "Sign the result";
-    public const string Sign = "Sign";
-    public const string SignedOrganiser = "Organiser";
-    public const string SignedHeadJudge = "Head judge";
-    public const string SignedYes = "signed";
-    public const string SignedNot = "not signed";
-    public const string TwoSignatures = "Two people sign, each in a sign-in of their own. The head judge signs on the head judge's screen, joined with a code of their own.";
-    public const string YouSigned = "You have signed. The other signature is missing.";
-    public const string BothSigned = "Both have signed. The result is official.";
-    public const string Reopen = "Reopen";
-    public const string ReopenHelp = "The result is open for changes again, as a new revision. The old one stays on record. Both sign anew.";
+    public static string SignTitle => Words[nameof(SignTitle)];
+    public static string Sign => Words[nameof(Sign)];
+    public static string SignedOrganiser => Words[nameof(SignedOrganiser)];
+    public static string SignedHeadJudge => Words[nameof(SignedHeadJudge)];
+    public static string SignedYes => Words[nameof(SignedYes)];
+    public static string SignedNot => Words[nameof(SignedNot)];
+    public static string TwoSignatures => Words[nameof(TwoSignatures)];
+    public static string YouSigned => Words[nameof(YouSigned)];
+    public static string BothSigned => Words[nameof(BothSigned)];
+    public static string Reopen => Words[nameof(Reopen)];
+    public static string ReopenHelp => Words[nameof(ReopenHelp)];
 
-    public static string GoIn(int seconds) => $"GO in {seconds} s";
+    public static string GoIn(int seconds) => Words.Say(nameof(GoIn), seconds);
 
     public static string Seconds(int seconds) => $"{seconds} s";
 
-    public static string WaitingFor(IEnumerable<LaneNumber> lanes) => $"Waiting for {CommonWords.Lanes(lanes)}.";
+    public static string WaitingFor(IEnumerable<LaneNumber> lanes) => Words.Say(nameof(WaitingFor), CommonWords.Lanes(lanes));
 
-    public static string LastSeen(TimeSpan ago) => $"silent for {TimeWords.Age(ago)}";
+    public static string LastSeen(TimeSpan ago) => Words.Say(nameof(LastSeen), TimeWords.Age(ago));
 
-    public static string Beside(string judge, Duty duty) => $"{judge}, {(duty == Duty.Witness ? "witness" : "timekeeper")}";
+    public static string Beside(string judge, Duty duty) => Words.Say($"{nameof(Beside)}.{(duty == Duty.Witness ? duty : Duty.Timekeeper)}", judge);
 
-    public static string Waiting(int unsent) => $"{CommonWords.Count(unsent, "tap", "taps")} waiting";
+    public static string Waiting(int unsent) => Words.Count(nameof(Waiting), unsent);
 
     public static string ClockOf(string quality, int? uncertaintyMs) => uncertaintyMs is { } ms ? $"{quality} ±{ms} ms" : quality;
 
-    public static string Missing(LaneNumber lane, int unsent) => $"{CommonWords.Count(unsent, "tap", "taps")} of lane {lane} still on a phone";
+    public static string Missing(LaneNumber lane, int unsent) => Words.Count(nameof(Missing), unsent, lane);
 
-    public static string NextHeat(string title) => $"{title} can be called now. It need not wait for this review.";
+    public static string NextHeat(string title) => Words.Say(nameof(NextHeat), title);
 
-    public static string WhatIsSigned(string title, int revision, int lanes, long head) =>
-        $"{title}, revision {revision}: {CommonWords.Count(lanes, "team", "teams")}, as recorded up to number {head}.";
+    public static string WhatIsSigned(string title, int revision, int lanes, long head) => Words.Count(nameof(WhatIsSigned), lanes, title, revision, head);
 
-    public static string SignAs(Role role) => $"Sign as {CommonWords.Role(role)}";
+    public static string SignAs(Role role) => Words.Say(nameof(SignAs), CommonWords.Role(role));
 
-    public static string Revision(int revision) => $"revision {revision}";
+    public static string Revision(int revision) => Words.Say(nameof(Revision), revision);
 }

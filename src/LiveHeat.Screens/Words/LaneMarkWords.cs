@@ -1,19 +1,27 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>What is said about a lane beside its work.</summary>
 public static class LaneMarkWords
 {
-    public const string FinishUnknown = "finish time unknown";
-    public const string TooClose = "too close to call";
-    public const string AppealOpen = "appeal open";
-    public const string Held = "held";
-    public const string NoJudge = "no judge's phone";
+    private static readonly Wording Words = new(typeof(LaneMarkWords));
 
-    public static string Disputed(string name) => $"score disputed by {name}";
+    public static string FinishUnknown => Words[nameof(FinishUnknown)];
+    public static string TooClose => Words[nameof(TooClose)];
+    public static string AppealOpen => Words[nameof(AppealOpen)];
+    public static string Held => Words[nameof(Held)];
+    public static string NoJudge => Words[nameof(NoJudge)];
 
-    public static string Owed(int reps) => $"{CommonWords.Reps(reps)} owed";
+    public static string Disputed(string name) => Words.Say(nameof(Disputed), name);
 
-    public static string Penalty(int addMs, int reps) => $"penalty {RulingWords.Penalty(addMs, reps)}";
+    public static string Owed(int reps) => Words.Count(nameof(Owed), reps);
 
-    public static string NoReps(int all, int open) => open > 0 ? $"{CommonWords.Count(all, "no-rep", "no-reps")}, {open} in this set" : CommonWords.Count(all, "no-rep", "no-reps");
+    public static string Penalty(int addMs, int reps) => Words.Say(nameof(Penalty), RulingWords.Penalty(addMs, reps));
+
+    public static string NoReps(int all) => Words.Count(nameof(NoReps), all);
+
+    public static string NoReps(int all, int open) => open > 0 ? NoRepsOpen(all, open) : NoReps(all);
+
+    private static string NoRepsOpen(int all, int open) => Words.Count(nameof(NoRepsOpen), all, open);
 }

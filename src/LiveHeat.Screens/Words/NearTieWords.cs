@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
@@ -7,18 +8,24 @@ namespace LiveHeat.Screens.Words;
 /// <summary>What was too close to measure.</summary>
 public static class NearTieWords
 {
-    public const string Heading = "Too close to measure";
-    public const string Help = "Clocks and hands cannot tell these apart. Ask the judges, look at the replay, then decide; the result names who did.";
-    public const string Tie = "They tie";
-    public const string InTime = "In time";
-    public const string TooLate = "Too late";
-    public const string ReplayHappened = "Replay, as it happened";
-    public const string ReplayKnown = "Replay, as it was known";
-    public const string Export = "Export for checking";
+    private static readonly Wording Words = new(typeof(NearTieWords));
 
-    public static string First(string team) => $"{team} first";
+    public static string Heading => Words[nameof(Heading)];
+    public static string Help => Words[nameof(Help)];
+    public static string Tie => Words[nameof(Tie)];
+    public static string InTime => Words[nameof(InTime)];
+    public static string TooLate => Words[nameof(TooLate)];
+    public static string ReplayHappened => Words[nameof(ReplayHappened)];
+    public static string ReplayKnown => Words[nameof(ReplayKnown)];
+    public static string Export => Words[nameof(Export)];
+
+    public static string First(string team) => Words.Say(nameof(First), team);
 
     public static string Says(NearTie tie, Func<LaneNumber, string> name) => tie.AtCap
-        ? $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}: last step {SecondsText.Of(Math.Abs(tie.ApartMs))} {(tie.ApartMs > 0 ? "after" : "before")} the cap, known to ±{SecondsText.Of(tie.WithinMs)}"
-        : $"Lane {tie.Lanes[0]}, {name(tie.Lanes[0])}, and lane {tie.Lanes[1]}, {name(tie.Lanes[1])}: {SecondsText.Of(tie.ApartMs)} apart, known to ±{SecondsText.Of(tie.WithinMs)}";
+        ? Words.Say(
+            tie.ApartMs > 0 ? $"{nameof(Says)}.AfterCap" : $"{nameof(Says)}.BeforeCap",
+            tie.Lanes[0], name(tie.Lanes[0]), SecondsText.Of(Math.Abs(tie.ApartMs)), SecondsText.Of(tie.WithinMs))
+        : Words.Say(
+            $"{nameof(Says)}.Two",
+            tie.Lanes[0], name(tie.Lanes[0]), tie.Lanes[1], name(tie.Lanes[1]), SecondsText.Of(tie.ApartMs), SecondsText.Of(tie.WithinMs));
 }

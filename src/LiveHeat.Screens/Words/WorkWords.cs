@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Heats;
@@ -8,24 +9,26 @@ namespace LiveHeat.Screens.Words;
 /// <summary>Where a lane is in its work.</summary>
 public static class WorkWords
 {
+    private static readonly Wording Words = new(typeof(WorkWords));
+
     /// <summary>Who works: a name, or the whole team.</summary>
     public static string Worker(LaneView lane) => lane.OpenStep is { Athlete: 0 } ? CommonWords.Together : lane.Worker;
 
     /// <summary>At what: "12 burpees", "tag Ilka"; empty when all is done.</summary>
-    public static string Work(LaneView lane) => lane.OpenStep?.Label ?? "";
+    public static string Work(LaneView lane) => lane.OpenStep is { } step ? StepWords.Of(step) : "";
 
     /// <summary>"round 5 of 8", "first work", "last work"; empty when there are no rounds.</summary>
     public static string Round(LaneView lane) => lane.OpenStep switch
     {
         null => "",
-        { Round: > 0 } step when lane.Sheet.ExpectedSteps is not null => $"round {step.Round}",
-        { Round: > 0 } step => lane.Rounds > 1 ? $"round {step.Round} of {lane.Rounds}" : "",
-        { Round: 0 } => lane.Rounds > 0 ? "first work" : "",
-        _ => lane.Rounds > 0 ? "last work" : "",
+        { Round: > 0 } step when lane.Sheet.ExpectedSteps is not null => Words.Say("Round.Alone", step.Round),
+        { Round: > 0 } step => lane.Rounds > 1 ? Words.Say("Round.Of", step.Round, lane.Rounds) : "",
+        { Round: 0 } => lane.Rounds > 0 ? Words["Round.Before"] : "",
+        _ => lane.Rounds > 0 ? Words["Round.After"] : "",
     };
 
     /// <summary>"Round 3", over what belongs to it.</summary>
-    public static string RoundNumber(int round) => $"Round {round}";
+    public static string RoundNumber(int round) => Words.Say(nameof(RoundNumber), round);
 
     /// <summary>"in round 5 of 8, on 12 burpees", or how it ended.</summary>
     public static string Distance(LaneView lane)
@@ -35,37 +38,19 @@ public static class WorkWords
             return ended;
         }
 
-        var counted = lane.State.Count is { } count && lane.OpenStep is { Kind: StepKind.Set } set ? $" ({count} of {set.Quantity})" : "";
-        var on = lane.OpenStep?.Kind == StepKind.Tag ? "at the tag" : $"on {Work(lane)}{counted}";
-        return Round(lane) is { Length: > 0 } round ? $"{(lane.OpenStep?.Round > 0 ? "in " : "")}{round}, {on}" : on;
+        return Round(lane) is { Length: > 0 } round ? Words.Say(lane.OpenStep?.Round > 0 ? "Distance.InRound" : "Distance.Part", round, On(lane)) : On(lane);
     }
 
     /// <summary>How the lane ended; empty while it works.</summary>
     public static string Ended(LaneView lane) => lane.State.Status switch
     {
-        LaneStatus.Finished or LaneStatus.Through => "all done",
-        LaneStatus.Capped => "not through in time",
-        LaneStatus.Stopped => "has stopped",
-        LaneStatus.Withdrawn => "did not start",
-        LaneStatus.Disqualified => "disqualified",
+        LaneStatus.Finished or LaneStatus.Through => Words["Ended.Finished"],
+        LaneStatus.Capped or LaneStatus.Stopped or LaneStatus.Withdrawn or LaneStatus.Disqualified => Words[$"{nameof(Ended)}.{lane.State.Status}"],
         _ => "",
     };
 
     /// <summary>A lane's status for the desk.</summary>
-    public static string Status(LaneStatus status) => status switch
-    {
-        LaneStatus.Waiting => "no judge",
-        LaneStatus.Seated => "judge seated",
-        LaneStatus.Ready => "ready",
-        LaneStatus.Working => "working",
-        LaneStatus.Held => "held",
-        LaneStatus.Finished => "finished",
-        LaneStatus.Through => "all done",
-        LaneStatus.Capped => "time cap",
-        LaneStatus.Stopped => "stopped",
-        LaneStatus.Disqualified => "disqualified",
-        _ => "withdrawn",
-    };
+    public static string Status(LaneStatus status) => Words[$"{nameof(Status)}.{status}"];
 
     /// <summary>Behind the leader, in seconds and in what is counted: "8 s behind, 14 reps"; "leads" for the first; empty when there is nothing to say.</summary>
     public static string Gap(LaneView lane)
@@ -78,12 +63,17 @@ public static class WorkWords
 
         if (state.Place == 1)
         {
-            return state.Tied ? "level at the front" : state.Status == LaneStatus.Finished ? "first through" : "leads";
+            return Words[state.Tied ? "Gap.Level" : state.Status == LaneStatus.Finished ? "Gap.First" : "Gap.Leads"];
         }
 
-        var time = state.GapMs is { } ms ? $"{TimeWords.Gap(ms)} behind" : "";
-        var reps = state.Status != LaneStatus.Finished && state.GapWorth > 0 ? ScoreWords.Of(state.GapWorth, state.Score) + (time.Length == 0 ? " behind" : "") : "";
-        return string.Join(", ", new[] { time, reps }.Where(part => part.Length > 0));
+        var reps = state.Status != LaneStatus.Finished && state.GapWorth > 0 ? ScoreWords.Of(state.GapWorth, state.Score) : null;
+        return (state.GapMs, reps) switch
+        {
+            ({ } ms, null) => Words.Say("Gap.Behind", TimeWords.Gap(ms)),
+            ({ } ms, _) => Words.Say("Gap.BehindTwo", TimeWords.Gap(ms), reps),
+            (null, not null) => Words.Say("Gap.Behind", reps),
+            _ => "",
+        };
     }
 
     /// <summary>The place; before anybody has shown anything all share the first, which says nothing.</summary>
@@ -96,10 +86,17 @@ public static class WorkWords
     public static string Score(LaneView lane) => lane.State switch
     {
         { Status: LaneStatus.Withdrawn or LaneStatus.Disqualified } => "",
-        { Status: LaneStatus.Finished, FinishMs: null } => "time unknown",
+        { Status: LaneStatus.Finished, FinishMs: null } => Words["Score.TimeUnknown"],
         { Status: LaneStatus.Finished } state => TimeWords.Exact(state.OfficialMs ?? state.FinishMs!.Value),
         { Score: { } unit } state => ScoreWords.Of(Math.Max(0, state.Worth - (state.PenaltyReps * unit.Scale)), unit),
         { } state when lane.Sheet.ExpectedSteps is not null => CommonWords.Reps(Math.Max(0, state.Worth - state.PenaltyReps)),
-        { } state => $"{state.Worth - state.PenaltyReps} of {CommonWords.Reps(lane.WorthOfAll)}",
+        { } state => Words.Say("Score.Share", state.Worth - state.PenaltyReps, CommonWords.Reps(lane.WorthOfAll)),
+    };
+
+    private static string On(LaneView lane) => lane switch
+    {
+        { OpenStep.Kind: StepKind.Tag } => Words["On.Tag"],
+        { OpenStep: { Kind: StepKind.Set } set, State.Count: { } count } => Words.Say("On.Counted", Work(lane), count, set.Quantity),
+        _ => Words.Say("On.Work", Work(lane)),
     };
 }

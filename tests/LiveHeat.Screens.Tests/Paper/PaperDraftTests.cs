@@ -85,7 +85,7 @@ public sealed class PaperDraftTests
         draft.At(4).Time = "1:30";
         draft.Read();
 
-        Assert.Equal(PaperWords.EarlierThan("10 wall balls"), Assert.Single(draft.Wrong).Value);
+        Assert.Equal(PaperWords.EarlierThan(SomeCard.Draft().At(1).Step), Assert.Single(draft.Wrong).Value);
         Assert.Equal(2, Assert.Single(draft.Wrong).Key);
     }
 }

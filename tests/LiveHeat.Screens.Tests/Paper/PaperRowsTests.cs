@@ -56,7 +56,7 @@ public sealed class PaperRowsTests : BunitContext
         var rows = Rows(draft);
 
         Assert.Contains("differs", rows.Find("tr[data-step='1']").ClassName, StringComparison.Ordinal);
-        Assert.Equal(PaperWords.EarlierThan("10 wall balls"), rows.Find("[data-act=paper-wrong]").TextContent);
+        Assert.Equal(PaperWords.EarlierThan(SomeCard.Draft().At(1).Step), rows.Find("[data-act=paper-wrong]").TextContent);
     }
 
     private IRenderedComponent<PaperRows> Rows(PaperDraft draft) => Render<PaperRows>(rows => rows
