@@ -4,6 +4,7 @@ using System.Text.Json;
 using LiveHeat.Contracts;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Judging;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
@@ -63,8 +64,8 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
     /// <summary>How to say the teams' names, and what to say of them. Announcer, organiser, head judge.</summary>
     public Task<Reply<TeamIntroduction[]>> Introductions() => Get<TeamIntroduction[]>("api/introductions");
 
-    /// <summary>The movements that come with the program.</summary>
-    public Task<Reply<MovementLibrary>> Library() => Get<MovementLibrary>("api/library");
+    /// <summary>The movements that come with the program, in the language of the screen.</summary>
+    public Task<Reply<MovementLibrary>> Library() => Get<MovementLibrary>($"api/library?language={Tongue.Current}");
 
     /// <summary>Signs the organiser in.</summary>
     public Task<Reply<Done>> SignIn(string passphrase, string name) => Write(HttpMethod.Post, "api/sign-in", new SignInRequest(passphrase, name));

@@ -1,4 +1,4 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
 
@@ -81,5 +81,5 @@ public sealed class MovementDraft
         return full is { Start: "", Finish: "", Between.Count: 0, Allowed.Count: 0, Caution: null, Picture: null } && faults.All(fault => fault.How.Length == 0) ? null : full;
     }
 
-    private static string Text(double seconds) => seconds.ToString(CultureInfo.InvariantCulture);
+    private static string Text(double seconds) => seconds.ToString(Numbers.Format);
 }

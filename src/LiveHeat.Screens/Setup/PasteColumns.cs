@@ -9,11 +9,13 @@ internal sealed record PasteLine(string Team, string Division, IReadOnlyList<(st
 
 /// <summary>
 /// What the columns of pasted lines are: "team", "division", "athlete" (as many as there are), "say" behind a team or an athlete for how that name is said, "home",
-/// "fact" (as many as there are). Without a first line that names them: team, division, then athletes.
+/// "fact" (as many as there are), or what the screen's language calls them. Without a first line that names them: team, division, then athletes.
 /// </summary>
 internal sealed class PasteColumns
 {
     private const string Team = "team", Division = "division", Athlete = "athlete", Say = "say", SayAthlete = "say athlete", Home = "home", Fact = "fact";
+
+    private static readonly string[] Kinds = [Team, Division, Athlete, Say, Home, Fact];
 
     private readonly List<string> kinds;
 
@@ -35,20 +37,20 @@ internal sealed class PasteColumns
         foreach (var (cell, i) in cells.Select((cell, i) => (cell, i)))
         {
             var kind = KindOf(cell);
-            if (kind is not (Team or Division or Athlete or Say or Home or Fact or ""))
+            if (kind is null)
             {
-                wrong.Add(SetupWords.NoSuchColumn(line, i + 1, cell));
+                wrong.Add(PasteWords.NoSuchColumn(line, i + 1, cell, Kinds.Select(one => PasteWords.Columns(one)[0])));
             }
             else if (kind == Say && (i == 0 || kinds[^1] is not (Team or Athlete)))
             {
-                wrong.Add(SetupWords.SayBehindNothing(line, i + 1));
+                wrong.Add(PasteWords.SayBehindNothing(line, i + 1, cell));
             }
             else if (kind is Team or Division or Home && kinds.Contains(kind))
             {
-                wrong.Add(SetupWords.ColumnTwice(line, i + 1, cell));
+                wrong.Add(PasteWords.ColumnTwice(line, i + 1, cell));
             }
 
-            kinds.Add(kind == Say && i > 0 && kinds[^1] == Athlete ? SayAthlete : kind);
+            kinds.Add(kind == Say && i > 0 && kinds[^1] == Athlete ? SayAthlete : kind ?? "");
         }
 
         return new PasteColumns(kinds);
@@ -93,10 +95,11 @@ internal sealed class PasteColumns
 
     private static string? OrNull(string text) => text.Length > 0 ? text : null;
 
-    /// <summary>"Athlete 3" is an athlete, "Facts" a fact.</summary>
-    private static string KindOf(string cell)
+    /// <summary>"Athlete 3" is an athlete, "Facts" a fact, in the language of the screen or in English; nothing above a column is nothing, and null is no column.</summary>
+    private static string? KindOf(string cell)
     {
-        var word = cell.Trim().TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9', ' ').ToLowerInvariant();
-        return word is "athletes" or "facts" ? word[..^1] : word;
+        var word = cell.Trim().TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9', ' ');
+        bool Is(string name) => string.Equals(name, word, StringComparison.OrdinalIgnoreCase);
+        return word.Length == 0 ? "" : Kinds.FirstOrDefault(kind => Is(kind) || Is($"{kind}s") || PasteWords.Columns(kind).Any(Is));
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
@@ -36,7 +37,7 @@ public sealed class PointsDraft
     }
 
     /// <summary>Points as they are typed.</summary>
-    public static string Text(IEnumerable<decimal> points) => string.Join(' ', points.Select(one => one.ToString("0.####", CultureInfo.InvariantCulture)));
+    public static string Text(IEnumerable<decimal> points) => string.Join(' ', points.Select(one => one.ToString("0.####", Numbers.Format)));
 
     /// <summary>How many go on after a workout, as written.</summary>
     public string CutAfter(string workout) => Cuts.GetValueOrDefault(workout, "");

@@ -39,23 +39,23 @@ public sealed record TeamPaste(IReadOnlyList<TeamSetup> Teams, IReadOnlyList<str
             var line = columns.Of(cells);
             if (line.Team.Length == 0 || line.Division.Length == 0 || line.Athletes.Count == 0)
             {
-                wrong.Add(SetupWords.LineTooShort(number));
+                wrong.Add(PasteWords.LineTooShort(number));
             }
             else if (all.Divisions.FirstOrDefault(division => Same(division.Name, line.Division) || division.Id == line.Division) is not { } division)
             {
-                wrong.Add(SetupWords.NoSuchDivision(number, columns.DivisionColumn, line.Division, all.Divisions.Select(one => one.Name)));
+                wrong.Add(PasteWords.NoSuchDivision(number, columns.DivisionColumn, line.Division, all.Divisions.Select(one => one.Name)));
             }
             else if (teams.Any(team => Same(team.Name, line.Team)))
             {
-                wrong.Add(SetupWords.TwiceInPaste(number, line.Team));
+                wrong.Add(PasteWords.Twice(number, line.Team));
             }
             else if (line.Athletes.Count > LineUp.MostAthletes)
             {
-                wrong.Add(SetupWords.TooManyAthletes(number, line.Athletes.Count, LineUp.MostAthletes));
+                wrong.Add(PasteWords.TooManyAthletes(number, line.Athletes.Count, LineUp.MostAthletes));
             }
             else if (columns.SayWithoutName(cells) is { } column)
             {
-                wrong.Add(SetupWords.SayWithoutName(number, column));
+                wrong.Add(PasteWords.SayWithoutName(number, column));
             }
             else
             {

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,29 +6,31 @@ namespace LiveHeat.Screens.Words;
 /// <summary>Signing in and joining.</summary>
 public static class AccessWords
 {
-    public const string DeskTitle = "Sign in at the desk";
-    public const string DeskHelp = "The desk sets up heats, gives GO and freezes results. Its passphrase was printed where the server was first started.";
-    public const string Passphrase = "Passphrase";
-    public const string YourName = "Your name";
-    public const string NameHelp = "It stands beside everything you do, and on the result.";
-    public const string SignIn = "Sign in";
-    public const string SignOut = "Sign out";
-    public const string PassphraseMissing = "Type the passphrase.";
-    public const string NameMissing = "Type your name.";
-    public const string OtherScreens = "No passphrase needed";
-    public const string HeadJudgeScreen = "Head judge";
-    public const string AnnouncerScreen = "Announcer";
-    public const string JoinTitle = "Join";
-    public const string JoinHelp = "Type your name and press the button. The code is used only when you press it.";
-    public const string Code = "Join code";
-    public const string CodeHelp = "Eight letters and digits, from the desk.";
-    public const string CodeMissing = "A join code has eight letters and digits. Look at the paper again, or ask the desk.";
-    public const string Join = "Join";
-    public const string HeadJudgeOnly = "This screen is for the head judge.";
-    public const string HeadJudgeHelp = "Ask the desk for the head judge's join code. The head judge signs results in a sign-in of their own, so the desk's does not do.";
-    public const string HaveCode = "I have a join code";
+    private static readonly Wording Words = new(typeof(AccessWords));
+
+    public static string DeskTitle => Words[nameof(DeskTitle)];
+    public static string DeskHelp => Words[nameof(DeskHelp)];
+    public static string Passphrase => Words[nameof(Passphrase)];
+    public static string YourName => Words[nameof(YourName)];
+    public static string NameHelp => Words[nameof(NameHelp)];
+    public static string SignIn => Words[nameof(SignIn)];
+    public static string SignOut => Words[nameof(SignOut)];
+    public static string PassphraseMissing => Words[nameof(PassphraseMissing)];
+    public static string NameMissing => Words[nameof(NameMissing)];
+    public static string OtherScreens => Words[nameof(OtherScreens)];
+    public static string HeadJudgeScreen => Words[nameof(HeadJudgeScreen)];
+    public static string AnnouncerScreen => Words[nameof(AnnouncerScreen)];
+    public static string JoinTitle => Words[nameof(JoinTitle)];
+    public static string JoinHelp => Words[nameof(JoinHelp)];
+    public static string Code => Words[nameof(Code)];
+    public static string CodeHelp => Words[nameof(CodeHelp)];
+    public static string CodeMissing => Words[nameof(CodeMissing)];
+    public static string Join => Words[nameof(Join)];
+    public static string HeadJudgeOnly => Words[nameof(HeadJudgeOnly)];
+    public static string HeadJudgeHelp => Words[nameof(HeadJudgeHelp)];
+    public static string HaveCode => Words[nameof(HaveCode)];
 
     public static string SignedInAs(string name, Role role) => name.Length == 0 ? CommonWords.Role(role) : $"{name}, {CommonWords.Role(role)}";
 
-    public static string AlreadySignedIn(string name, Role role) => $"This browser is signed in as {SignedInAs(name, role)}. Joining replaces that.";
+    public static string AlreadySignedIn(string name, Role role) => Words.Say(nameof(AlreadySignedIn), SignedInAs(name, role));
 }

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -5,27 +6,32 @@ namespace LiveHeat.Screens.Words;
 /// <summary>Join codes.</summary>
 public static class CodeWords
 {
-    public const string Title = "Join codes";
-    public const string Help = "A code lets a phone in: a lane's judge, the head judge, the announcer. It works until it expires or a new one is made. It is shown here once and kept nowhere, so print it or have it read at once.";
-    public const string Validity = "Works for";
-    public const string AllLanes = "Make codes for lanes";
-    public const string Lanes = "Lanes";
-    public const string ForHeadJudge = "Code for the head judge";
-    public const string ForAnnouncer = "Code for the announcer";
-    public const string OldGoes = "The codes made before for the same lanes stop working. Phones that are in already stay in.";
-    public const string Print = "Print";
-    public const string Big = "Show big";
-    public const string CloseBig = "Close";
-    public const string Remake = "Make a new one";
-    public const string NothingYet = "No code made on this page yet.";
-    public const string LanesWrong = "Write lanes such as 1-8, or 1, 2, 5.";
-    public const string PaperHead = "Read the picture with the phone's camera, or open the address and type the code.";
-    public const string PhonePad = "Judge of lane";
-    public const string ThisMachine = "This address works on this machine only. Open the desk under the server's name or number in the venue's network, then make the codes there.";
+    private static readonly Wording Words = new(typeof(CodeWords));
 
-    public static string Hours(int hours) => hours < 48 ? CommonWords.Count(hours, "hour", "hours") : CommonWords.Count(hours / 24, "day", "days");
+    public static string Title => Words[nameof(Title)];
+    public static string Help => Words[nameof(Help)];
+    public static string Validity => Words[nameof(Validity)];
+    public static string AllLanes => Words[nameof(AllLanes)];
+    public static string Lanes => Words[nameof(Lanes)];
+    public static string ForHeadJudge => Words[nameof(ForHeadJudge)];
+    public static string ForAnnouncer => Words[nameof(ForAnnouncer)];
+    public static string OldGoes => Words[nameof(OldGoes)];
+    public static string Print => Words[nameof(Print)];
+    public static string Big => Words[nameof(Big)];
+    public static string CloseBig => Words[nameof(CloseBig)];
+    public static string Remake => Words[nameof(Remake)];
+    public static string NothingYet => Words[nameof(NothingYet)];
+    public static string LanesWrong => Words[nameof(LanesWrong)];
+    public static string PaperHead => Words[nameof(PaperHead)];
+    public static string ThisMachine => Words[nameof(ThisMachine)];
 
-    public static string For(Role role, LaneNumber? lane) => role == Role.Judge ? $"Lane {lane}" : role == Role.HeadJudge ? "Head judge" : "Announcer";
+    public static string Hours(int hours) => hours < 48 ? Words.Count(nameof(Hours), hours) : Days(hours / 24);
 
-    public static string Until(long unixMs) => $"works until {TimeWords.DayAndTime(unixMs)}";
+    public static string For(Role role, LaneNumber? lane) => lane is null ? Words[$"{nameof(For)}.{role}"] : ForLane(lane.Value);
+
+    public static string Until(long unixMs) => Words.Say(nameof(Until), TimeWords.DayAndTime(unixMs));
+
+    private static string Days(int days) => Words.Count(nameof(Days), days);
+
+    private static string ForLane(LaneNumber lane) => Words.Say(nameof(ForLane), lane);
 }

@@ -1,69 +1,83 @@
-using System.Globalization;
 using LiveHeat.Contracts.Judging;
+using LiveHeat.Contracts.Language;
 
 namespace LiveHeat.Screens.Words;
 
 /// <summary>The judging watch: questions and figures, never verdicts.</summary>
 public static class JudgingWords
 {
+    private static readonly Wording Words = new(typeof(JudgingWords));
+
     // the question during a heat
-    public const string Question = "Have a look?";
-    public const string MayDiffer = "Athletes differ too: this says only that the lane is unlike the others.";
-    public const string PutAside = "Put aside for this heat";
-    public const string TakeUp = "Ask again";
-    public const string Aside = "put aside on this screen";
-    public const string AllLanes = "Judging, all lanes";
+    public static string Question => Words[nameof(Question)];
+    public static string MayDiffer => Words[nameof(MayDiffer)];
+    public static string PutAside => Words[nameof(PutAside)];
+    public static string TakeUp => Words[nameof(TakeUp)];
+    public static string Aside => Words[nameof(Aside)];
+    public static string AllLanes => Words[nameof(AllLanes)];
 
     // a heat's page
-    public const string Title = "Judging";
-    public const string Help = "No-reps of each lane beside the other lanes' in the same movements. A lane outside its limits is a question, not a fault: athletes differ too. Sets that are done count.";
-    public const string NotBegun = "Nothing is judged yet. Lanes stand here once the heat runs and a first set of reps is done.";
-    public const string NothingStandsOut = "No lane stands out.";
-    public const string Asked = "stands out";
-    public const string NoLimits = "No other lane has done these movements yet, so there is nothing to hold it against.";
-    public const string NoJudge = "nobody has this lane";
-    public const string NotForYou = "This is for the organiser and the head judge.";
-    public const string BackToHeat = "Back to the heat";
-    public const string BackToLanes = "Back to the lanes";
+    public static string Title => Words[nameof(Title)];
+    public static string Help => Words[nameof(Help)];
+    public static string NotBegun => Words[nameof(NotBegun)];
+    public static string NothingStandsOut => Words[nameof(NothingStandsOut)];
+    public static string Asked => Words[nameof(Asked)];
+    public static string NoLimits => Words[nameof(NoLimits)];
+    public static string NoJudge => Words[nameof(NoJudge)];
+    public static string NotForYou => Words[nameof(NotForYou)];
+    public static string BackToHeat => Words[nameof(BackToHeat)];
+    public static string BackToLanes => Words[nameof(BackToLanes)];
 
     // the tables
-    public const string Movement = "Movement";
-    public const string NoReps = "No-reps";
-    public const string Rate = "Of all tries";
-    public const string Bar = "Where the rate may lie";
-    public const string Others = "All others";
-    public const string BarHelp = "Thick bar: where the rate lies with 95 % certainty; a wide bar means that too little was seen to know. Upright line in it: as counted. Dotted line: all others.";
+    public static string Movement => Words[nameof(Movement)];
+    public static string NoReps => Words[nameof(NoReps)];
+    public static string Rate => Words[nameof(Rate)];
+    public static string Bar => Words[nameof(Bar)];
+    public static string Others => Words[nameof(Others)];
+    public static string BarHelp => Words[nameof(BarHelp)];
 
     // the judges' page
-    public const string Judges = "Judges";
-    public const string JudgesHelp = "For training, not for blame. Each judge saw other athletes in other rounds; a rate far from the others' is a reason to look at the standard together, nothing more.";
-    public const string NoJudges = "No judged set yet.";
-    public const string NoJudgesHelp = "Judges stand here after the first heat with sets of reps: make join codes, let each judge join a lane under their own name, and run a heat. No-reps are counted from the judges' phones.";
-    public const string Print = "Print";
-    public const string PaperHead = "How we judged: for training, not for blame";
+    public static string Judges => Words[nameof(Judges)];
+    public static string JudgesHelp => Words[nameof(JudgesHelp)];
+    public static string NoJudges => Words[nameof(NoJudges)];
+    public static string NoJudgesHelp => Words[nameof(NoJudgesHelp)];
+    public static string Print => Words[nameof(Print)];
+    public static string PaperHead => Words[nameof(PaperHead)];
 
-    public static string BetweenLimits(int low, int high) => low == 0 ? $"Up to {high} would be like the other lanes." : $"{low} to {high} would be like the other lanes.";
+    public static string TitleOf(string heat) => Words.Say(nameof(TitleOf), heat);
+
+    public static string BetweenLimits(int low, int high) => low == 0 ? UpTo(high) : Words.Say(nameof(BetweenLimits), low, high);
 
     /// <summary>"Lane 4: 9 no-reps in 30 wall balls, the floor's rate makes 1.5."</summary>
-    public static string Figures(JudgingLane lane) =>
-        $"Lane {lane.Lane}: {CommonWords.Count(lane.NoReps, "no-rep", "no-reps")} in {Work(lane)}, the floor's rate makes {Number(lane.Expected)}.";
+    public static string Figures(JudgingLane lane) => Words.Count(nameof(Figures), lane.NoReps, lane.Lane, Work(lane), Number(lane.Expected));
 
-    public static string Heats(int heats) => CommonWords.Count(heats, "heat", "heats");
+    public static string Heats(int heats) => Words.Count(nameof(Heats), heats);
 
-    public static string Counted(int noReps, int reps) => $"{CommonWords.Count(noReps, "no-rep", "no-reps")} in {CommonWords.Reps(reps)}";
+    public static string Counted(int noReps, int reps) => Words.Count(nameof(Counted), noReps, CommonWords.Reps(reps));
 
-    public static string Percent(double share) => $"{Number(share * 100)} %";
+    public static string Percent(double share) => Words.Say(nameof(Percent), Number(share * 100));
 
     /// <summary>The bar for who cannot see it.</summary>
-    public static string BarText(JudgingRate own, JudgingRate? others) =>
-        $"{Percent(own.Rate)} as counted, {Percent(own.From)} to {Percent(own.To)} may be{(others is { } rate ? $"; all others {Percent(rate.Rate)}" : "")}";
+    public static string BarText(JudgingRate own, JudgingRate? others) => others is { } all
+        ? BarTextOthers(Percent(own.Rate), Percent(own.From), Percent(own.To), Percent(all.Rate))
+        : Words.Say(nameof(BarText), Percent(own.Rate), Percent(own.From), Percent(own.To));
 
-    public static string Scale(double most) => $"0 to {Percent(most)}";
+    public static string Scale(double most) => Words.Say(nameof(Scale), Percent(most));
 
     /// <summary>One movement by its name, several by their reps.</summary>
     private static string Work(JudgingLane lane) => lane.Movements.Count == 1
-        ? string.Create(CultureInfo.InvariantCulture, $"{lane.Reps} {lane.Movements[0].Movement}")
-        : $"{CommonWords.Reps(lane.Reps)} ({string.Join(", ", lane.Movements.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Movement} {one.NoReps} in {one.Reps}")))})";
+        ? OneMovement(lane.Reps, lane.Movements[0].Movement)
+        : SomeMovements(CommonWords.Reps(lane.Reps), string.Join(", ", lane.Movements.Select(one => MovementShare(one.Movement, one.NoReps, one.Reps))));
 
-    private static string Number(double number) => number.ToString("0.#", CultureInfo.InvariantCulture);
+    private static string OneMovement(int reps, string movement) => Words.Say(nameof(OneMovement), reps, movement);
+
+    private static string SomeMovements(string reps, string movements) => Words.Say(nameof(SomeMovements), reps, movements);
+
+    private static string MovementShare(string movement, int noReps, int reps) => Words.Say(nameof(MovementShare), movement, noReps, reps);
+
+    private static string UpTo(int most) => Words.Say(nameof(UpTo), most);
+
+    private static string BarTextOthers(string own, string from, string to, string others) => Words.Say(nameof(BarTextOthers), own, from, to, others);
+
+    private static string Number(double number) => number.ToString("0.#", Numbers.Format);
 }

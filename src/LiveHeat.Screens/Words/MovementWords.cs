@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Screens.Setup;
 
@@ -6,43 +7,47 @@ namespace LiveHeat.Screens.Words;
 /// <summary>The library of movements and an organiser's own.</summary>
 public static class MovementWords
 {
-    public const string Movements = "Movements";
-    public const string PageHelp = "Copy a standard to change it, or write one. A workout takes a copy when a movement is added to it: what you change here later changes no workout.";
-    public const string Own = "Your own";
-    public const string Library = "Library";
-    public const string Filter = "Find by name";
-    public const string New = "New movement";
-    public const string Copy = "Make a copy";
-    public const string Back = "Back to the movements";
-    public const string EditMovements = "Movements and standards";
+    private static readonly Wording Words = new(typeof(MovementWords));
 
-    public const string Find = "Add a movement from the library";
-    public const string FindHelp = "Type a part of its name";
-    public const string NothingFound = "Nothing in the library is called so. Add an empty movement and write it.";
+    public static string Movements => Words[nameof(Movements)];
+    public static string PageHelp => Words[nameof(PageHelp)];
+    public static string Own => Words[nameof(Own)];
+    public static string Library => Words[nameof(Library)];
+    public static string Filter => Words[nameof(Filter)];
+    public static string New => Words[nameof(New)];
+    public static string Copy => Words[nameof(Copy)];
+    public static string Back => Words[nameof(Back)];
+    public static string EditMovements => Words[nameof(EditMovements)];
 
-    public const string Start = "Start position";
-    public const string Finish = "Finish position";
-    public const string Between = "What must hold between, one a line";
-    public const string Allowed = "Expressly allowed, one a line";
-    public const string Caution = "Caution";
-    public const string FaultsHelp = "Behind \" = \" what it means: short of the line = The ball met the wall below the line.";
-    public const string Variants = "Easier variants, one a line";
-    public const string Source = "Source";
-    public const string NoRep = "No rep:";
-    public const string IsAllowed = "Allowed:";
-    public const string Easier = "Easier:";
+    public static string Find => Words[nameof(Find)];
+    public static string FindHelp => Words[nameof(FindHelp)];
+    public static string NothingFound => Words[nameof(NothingFound)];
 
-    public const string Picture = "Picture (PNG, JPEG or WebP, at most 512 kB)";
-    public const string RemovePicture = "Take the picture off";
-    public const string PictureTooLarge = "The picture has more than 512 kB. Make it smaller, or choose another.";
+    public static string Start => Words[nameof(Start)];
+    public static string Finish => Words[nameof(Finish)];
+    public static string Between => Words[nameof(Between)];
+    public static string Allowed => Words[nameof(Allowed)];
+    public static string Caution => Words[nameof(Caution)];
+    public static string FaultsHelp => Words[nameof(FaultsHelp)];
+    public static string Variants => Words[nameof(Variants)];
+    public static string Source => Words[nameof(Source)];
+    public static string NoRep => Words[nameof(NoRep)];
+    public static string IsAllowed => Words[nameof(IsAllowed)];
+    public static string Easier => Words[nameof(Easier)];
 
-    public static string PictureOf(string name) => $"Picture: {name}";
+    public static string Picture => Words[nameof(Picture)];
+    public static string RemovePicture => Words[nameof(RemovePicture)];
+    public static string PictureTooLarge => Words[nameof(PictureTooLarge)];
 
-    public static string WillAttach(string file) => $"{file} is attached when you save.";
+    public static string PictureOf(string name) => Words.Say(nameof(PictureOf), name);
 
-    public static string Added(string name) => $"{name}: added.";
+    public static string WillAttach(string file) => Words.Say(nameof(WillAttach), file);
 
-    public static string Kind(MovementChoice choice) => $"{WorkoutWords.UnitOf(choice.Movement.Unit)}{(choice.IsOwn ? " · your own" : "")}";
+    public static string Added(string name) => Words.Say(nameof(Added), name);
 
-    public static string Line(LibraryMovement movement) => $"{WorkoutWords.UnitOf(movement.Unit)} · {CommonWords.Count(movement.Faults.Count, "fault", "faults")}";
+    public static string Kind(MovementChoice choice) => WorkoutWords.UnitOf(choice.Movement.Unit) is var unit && choice.IsOwn ? OwnKind(unit) : unit;
+
+    public static string Line(LibraryMovement movement) => Words.Count(nameof(Line), movement.Faults.Count, WorkoutWords.UnitOf(movement.Unit));
+
+    private static string OwnKind(string unit) => Words.Say(nameof(OwnKind), unit);
 }

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Screens.Words;
@@ -5,28 +6,36 @@ namespace LiveHeat.Screens.Words;
 /// <summary>The form of work that is synchronised, shared, driven by the clock or scored in parts.</summary>
 public static class ShapeWords
 {
-    public const string Together = "At once";
-    public const string MinimumEach = "Least each";
-    public const string SharedHelp = "At once: so many athletes do every rep at the same moment. Least each: the team shares the set as it likes, everybody at least so many. Empty: one athlete alone.";
-    public const string ByClock = "Rounds begin by the clock";
-    public const string ClockWork = "Work (m:ss)";
-    public const string ClockRest = "Rest (m:ss)";
-    public const string ClockRepeat = "again and again until the round is over";
-    public const string ClockHelp = "A new round begins at its time, whatever was done of the one before. The time cap follows from it.";
-    public const string Parts = "Parts scored apart";
-    public const string PartsHelp = "Each part has places and points of its own. The last goes to the end of the work.";
-    public const string PartName = "Name of the part";
-    public const string PartEnds = "Ends with";
-    public const string ToTheEnd = "the end of the work";
-    public const string AddPart = "Score a part apart";
+    private static readonly Wording Words = new(typeof(ShapeWords));
+
+    public static string Together => Words[nameof(Together)];
+    public static string MinimumEach => Words[nameof(MinimumEach)];
+    public static string SharedHelp => Words[nameof(SharedHelp)];
+    public static string ByClock => Words[nameof(ByClock)];
+    public static string ClockWork => Words[nameof(ClockWork)];
+    public static string ClockRest => Words[nameof(ClockRest)];
+    public static string ClockRepeat => Words[nameof(ClockRepeat)];
+    public static string ClockHelp => Words[nameof(ClockHelp)];
+    public static string Parts => Words[nameof(Parts)];
+    public static string PartsHelp => Words[nameof(PartsHelp)];
+    public static string PartName => Words[nameof(PartName)];
+    public static string PartEnds => Words[nameof(PartEnds)];
+    public static string ToTheEnd => Words[nameof(ToTheEnd)];
+    public static string AddPart => Words[nameof(AddPart)];
 
     /// <summary>A set by its place and what it is.</summary>
     public static string Place(TiebreakSet place, string set) => place.Round switch
     {
-        0 => $"before the rounds: {set}",
-        null => $"after the rounds: {set}",
-        var round => $"round {round}: {set}",
+        0 => PlaceBefore(set),
+        { } round => PlaceRound(round, set),
+        null => PlaceAfter(set),
     };
 
-    public static string LengthOf(string cap) => $"All rounds together: {cap}";
+    public static string LengthOf(string cap) => Words.Say(nameof(LengthOf), cap);
+
+    private static string PlaceBefore(string set) => Words.Say(nameof(PlaceBefore), set);
+
+    private static string PlaceRound(int round, string set) => Words.Say(nameof(PlaceRound), round, set);
+
+    private static string PlaceAfter(string set) => Words.Say(nameof(PlaceAfter), set);
 }

@@ -1,9 +1,13 @@
+using LiveHeat.Contracts.Language;
+
 namespace LiveHeat.Screens.Words;
 
 /// <summary>An address that leads nowhere.</summary>
 public static class WelcomeWords
 {
-    public const string NoSuchPage = "There is no such page";
-    public const string MaybeMistyped = "The address may be mistyped.";
-    public const string Back = "Back to the screens";
+    private static readonly Wording Words = new(typeof(WelcomeWords));
+
+    public static string NoSuchPage => Words[nameof(NoSuchPage)];
+    public static string MaybeMistyped => Words[nameof(MaybeMistyped)];
+    public static string Back => Words[nameof(Back)];
 }

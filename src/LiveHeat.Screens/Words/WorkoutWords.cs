@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Setup;
 
@@ -6,77 +7,67 @@ namespace LiveHeat.Screens.Words;
 /// <summary>The form of a workout.</summary>
 public static class WorkoutWords
 {
-    public const string Name = "Name of the workout";
-    public const string NeedsNumber = "Write a whole number.";
-    public const string NeedsSeconds = "Write seconds, such as 2.5.";
-    public const string NeedsTime = "Write minutes and seconds, such as 12:00.";
+    private static readonly Wording Words = new(typeof(WorkoutWords));
 
-    public const string Order = "Who does what";
-    public const string BlockSize = "Rounds in a block";
-    public const string ListedLabel = "Who does each round";
-    public const string ListedHelp = "Athletes' numbers in the team, such as 1, 2, 1, 3. A short list starts again from its beginning.";
-    public const string Counting = "What judges report";
-    public const string CheckpointEvery = "A report every so many";
-    public const string Finish = "After the last work";
+    public static string Name => Words[nameof(Name)];
+    public static string NeedsNumber => Words[nameof(NeedsNumber)];
+    public static string NeedsSeconds => Words[nameof(NeedsSeconds)];
+    public static string NeedsTime => Words[nameof(NeedsTime)];
 
-    public const string Movements = "Movements";
-    public const string MovementName = "Movement, as said on the floor";
-    public const string Unit = "Counted in";
-    public const string Seconds = "Seconds for one, expected";
-    public const string SecondsHelp = "For the width of the strip and the pace. Never a judgement.";
-    public const string Fastest = "Nobody is faster than";
-    public const string FastestHelp = "An earlier tap must be held on the phone.";
-    public const string Standard = "What a good one is";
-    public const string InShort = "In short";
-    public const string InShortHelp = "Empty: made of start and finish.";
-    public const string Faults = "Reasons for a no-rep, one a line";
-    public const string AddMovement = "Add a movement";
+    public static string Order => Words[nameof(Order)];
+    public static string BlockSize => Words[nameof(BlockSize)];
+    public static string ListedLabel => Words[nameof(ListedLabel)];
+    public static string ListedHelp => Words[nameof(ListedHelp)];
+    public static string Counting => Words[nameof(Counting)];
+    public static string CheckpointEvery => Words[nameof(CheckpointEvery)];
+    public static string Finish => Words[nameof(Finish)];
 
-    public const string Work = "Work by division";
-    public const string Cap = "Time cap (m:ss)";
-    public const string Rounds = "Rounds";
-    public const string Before = "Before the rounds";
-    public const string Round = "In each round";
-    public const string Lifted = "What is lifted";
-    public const string After = "After the rounds";
-    public const string AddSet = "Add";
-    public const string Quantity = "How many";
-    public const string Movement = "Movement";
-    public const string Load = "Load";
-    public const string Worth = "Worth";
-    public const string WorthHelp = "Empty: as many points as reps. A 400 m run is not 400 reps.";
-    public const string Increment = "Counts in steps of";
-    public const string Reading = "A value is entered";
-    public const string Remove = "Remove";
-    public const string Up = "Up";
-    public const string AddDivision = "does this workout too";
-    public const string Preview = "What a lane does";
-    public const string PreviewHelp = "With a team of four: A, B, C, D.";
-    public const string Somebody = "whole team";
+    public static string Movements => Words[nameof(Movements)];
+    public static string MovementName => Words[nameof(MovementName)];
+    public static string Unit => Words[nameof(Unit)];
+    public static string Seconds => Words[nameof(Seconds)];
+    public static string SecondsHelp => Words[nameof(SecondsHelp)];
+    public static string Fastest => Words[nameof(Fastest)];
+    public static string FastestHelp => Words[nameof(FastestHelp)];
+    public static string Standard => Words[nameof(Standard)];
+    public static string InShort => Words[nameof(InShort)];
+    public static string InShortHelp => Words[nameof(InShortHelp)];
+    public static string Faults => Words[nameof(Faults)];
+    public static string AddMovement => Words[nameof(AddMovement)];
 
-    public static string OrderOf(OrderKind order) => order switch
-    {
-        OrderKind.InTurn => "one round each in turn: A, B, C, A …",
-        OrderKind.Blocks => "several rounds each before the tag: A, A, B, B …",
-        OrderKind.EachMovement => "a tag after every movement",
-        OrderKind.Listed => "as written in a list",
-        _ => "the team as one, nobody tags",
-    };
+    public static string Work => Words[nameof(Work)];
+    public static string Cap => Words[nameof(Cap)];
+    public static string Rounds => Words[nameof(Rounds)];
+    public static string Before => Words[nameof(Before)];
+    public static string Round => Words[nameof(Round)];
+    public static string Lifted => Words[nameof(Lifted)];
+    public static string After => Words[nameof(After)];
+    public static string AddSet => Words[nameof(AddSet)];
+    public static string Quantity => Words[nameof(Quantity)];
+    public static string Movement => Words[nameof(Movement)];
+    public static string Load => Words[nameof(Load)];
+    public static string Worth => Words[nameof(Worth)];
+    public static string WorthHelp => Words[nameof(WorthHelp)];
+    public static string Increment => Words[nameof(Increment)];
+    public static string Reading => Words[nameof(Reading)];
+    public static string Remove => Words[nameof(Remove)];
+    public static string Up => Words[nameof(Up)];
+    public static string PreviewHelp => Words[nameof(PreviewHelp)];
+    public static string Somebody => Words[nameof(Somebody)];
 
-    public static string CountingOf(Counting counting) => counting == Engine.Workouts.Counting.Sets ? "whole sets only" : "reps, at checkpoints within a set";
+    public static string AddDivision(string division) => Words.Say(nameof(AddDivision), division);
 
-    public static string FinishOf(FinishKind finish) => finish switch { FinishKind.None => "nothing more", FinishKind.Line => "across a line", _ => "all on a mat" };
+    public static string Preview(string division) => Words.Say(nameof(Preview), division);
 
-    public static string UnitOf(Unit unit) => unit switch
-    {
-        Engine.Workouts.Unit.Reps => "reps",
-        Engine.Workouts.Unit.Cal => "calories",
-        Engine.Workouts.Unit.M => "metres",
-        Engine.Workouts.Unit.Lb => "pounds",
-        _ => "kilograms",
-    };
+    public static string OrderOf(OrderKind order) => Words[$"{nameof(OrderOf)}.{order}"];
 
-    public static string Removed(string what) => $"{what} is removed.";
+    public static string CountingOf(Counting counting) => Words[$"{nameof(CountingOf)}.{counting}"];
 
-    public static string MoreSteps(int count, string expected) => $"… {count} steps in all, about {expected} at the expected pace.";
+    public static string FinishOf(FinishKind finish) => Words[$"{nameof(FinishOf)}.{finish}"];
+
+    public static string UnitOf(Unit unit) => Words[$"{nameof(UnitOf)}.{unit}"];
+
+    public static string Removed(string what) => Words.Say(nameof(Removed), what);
+
+    public static string MoreSteps(int count, string expected) => Words.Count(nameof(MoreSteps), count, expected);
 }

@@ -1,4 +1,5 @@
 using Bunit;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Words;
@@ -26,6 +27,19 @@ public sealed class CompetitionFormTests : BunitContext
         form.Find("[data-act=save-competition]").Click();
 
         Assert.Equal(new CompetitionSetup("Breakwater Relays", AppealMinutes: 20), Assert.Single(kept));
+    }
+
+    [Fact]
+    public void Metres_are_shown_with_the_languages_decimal_sign_and_read_with_either()
+    {
+        Tongue.Speak("fr");
+        var form = Form(new("Breakwater Relays") { Screen = new ScreenSize(4.5m, 25) });
+        Assert.Equal("4,5", form.Find("input[data-act=screen-width]").GetAttribute("value"));
+
+        form.Find("input[data-act=farthest-seat]").Change("30.5");
+        form.Find("[data-act=save-competition]").Click();
+
+        Assert.Equal(new ScreenSize(4.5m, 30.5m), Assert.Single(kept).Screen);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine.Workouts;
 
@@ -16,6 +17,18 @@ public sealed class MovementDraftTests
 
         Assert.Equal(("wall balls", "2.3", "0.9", "Standing.", "Look up."), (draft.Name, draft.Seconds, draft.Fastest, draft.Start, draft.Caution));
         Assert.Equal("below the line = It met the wall too low.\nhips above the knees", draft.Faults);
+        Assert.Equal(movement, Made(draft));
+    }
+
+    [Fact]
+    public void Seconds_are_shown_with_the_languages_decimal_sign_and_read_again()
+    {
+        Tongue.Speak("de");
+        var movement = SomeMovements.WallBalls.ToMovement("wall-ball");
+
+        var draft = MovementDraft.Of(movement);
+
+        Assert.Equal(("2,3", "0,9"), (draft.Seconds, draft.Fastest));
         Assert.Equal(movement, Made(draft));
     }
 

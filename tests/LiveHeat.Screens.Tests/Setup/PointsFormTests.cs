@@ -1,4 +1,5 @@
 using Bunit;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
@@ -41,6 +42,17 @@ public sealed class PointsFormTests : BunitContext
         Field(form, "points-table").Change("25 18,5  15\n12");
         form.Find("[data-act=save-points]").Click();
         Assert.Equal(new PointsSetup(PointsKind.High) { Table = [25, 18.5m, 15, 12] }, Assert.Single(kept));
+    }
+
+    [Fact]
+    public void A_table_is_shown_with_the_languages_decimal_sign_and_read_again()
+    {
+        Tongue.Speak("es");
+        var points = new PointsSetup(PointsKind.High) { Table = [25, 18.5m, 15] };
+        var form = Form(points);
+        Assert.Equal("25 18,5 15", form.Find("textarea[data-act=points-table]").TextContent);
+        form.Find("[data-act=save-points]").Click();
+        Assert.Equal(points, Assert.Single(kept));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Timing;
@@ -30,6 +31,31 @@ public sealed class TeamPasteTests
         Assert.Equal(["Ayşe", "Bo"], team.Athletes);
         Assert.Equal(["eye-SHEH", ""], team.AthletesSay!.Value);
         Assert.Equal(["First heat.", "All bakers."], team.Facts!.Value);
+    }
+
+    [Theory]
+    [InlineData("de", "Team; Aussprache; Klasse; Athlet 1; Aussprache; Athlet 2; Herkunft; Info")]
+    [InlineData("fr", "Équipe; Prononciation; Catégorie; Athlète 1; Prononciation; Athlète 2; Origine; Info")]
+    [InlineData("es", "Equipo; Pronunciación; Categoría; Atleta 1; Pronunciación; Atleta 2; Origen; Dato")]
+    [InlineData("es", "team; say; division; athletes; say; athletes; home; facts")]
+    public void Columns_are_known_by_the_words_of_the_screens_language_and_by_the_English_ones(string language, string columns)
+    {
+        Tongue.Speak(language);
+        var team = Assert.Single(TeamPaste.Read($"{columns}\nWet Matches; wet MATCH-iz; Open; Ayşe; eye-SHEH; Bo; Harbour Street; All bakers.", All).Teams);
+
+        Assert.Equal(("wet MATCH-iz", "open", "Harbour Street"), (team.Say, team.Division, team.Home));
+        Assert.Equal(["Ayşe", "Bo"], team.Athletes);
+        Assert.Equal(["eye-SHEH", ""], team.AthletesSay!.Value);
+        Assert.Equal(["All bakers."], team.Facts!.Value);
+    }
+
+    [Fact]
+    public void A_column_that_is_none_is_told_with_those_that_are_in_the_screens_language()
+    {
+        Tongue.Speak("de");
+        Assert.Equal(
+            "Zeile 1, Spalte 4: „Schuhgröße“ ist nicht bekannt. Spalten sind: Team, Klasse, Athlet, Aussprache, Herkunft, Info.",
+            Assert.Single(TeamPaste.Read("Team; Klasse; Athlet; Schuhgröße\nA; Open; Ann; 9", All).Wrong));
     }
 
     [Theory]
