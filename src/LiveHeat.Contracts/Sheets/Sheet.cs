@@ -11,7 +11,15 @@ public sealed record Sheet(
 {
     /// <summary>The standards that hold in this heat, each told once; steps name them by <see cref="SheetStep.MovementId"/>.</summary>
     public Items<SheetMovement> Movements { get; init; }
+
+    /// <summary>What is shown for a step's fault in the language of the sheet, where that is other than its name; null where all are shown as they are recorded.</summary>
+    public Items<FaultWords>? FaultWords { get; init; }
 }
+
+/// <summary>A fault that is shown in another language than the workout's.</summary>
+/// <param name="Fault">What a tap records: the name in the workout, as in <see cref="SheetStep.Faults"/>, so that it is one fact whoever tapped it.</param>
+/// <param name="Said">What a judge reads.</param>
+public sealed record FaultWords(string Fault, string Said);
 
 /// <summary>The workout in a line.</summary>
 public sealed record SheetWorkout(string Name, string Summary);
@@ -43,7 +51,7 @@ public sealed record SheetStep(
     public int? MinimumEach { get; init; }
 }
 
-/// <summary>A movement's standard.</summary>
+/// <summary>A movement's standard, in the language of the sheet.</summary>
 /// <param name="Id">Its id in the workout.</param>
 /// <param name="Name">As said on the floor.</param>
 /// <param name="Unit">What a quantity of it counts.</param>

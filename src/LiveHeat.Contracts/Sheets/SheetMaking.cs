@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
@@ -24,7 +25,14 @@ public static class SheetMaking
         return new Sheet(
             heat.Heat, heat.SheetVersion, epoch, snapshot.Competition, snapshot.Title, new SheetWorkout(workout.Name, Summary(workout)),
             workout.Counting, workout.CheckpointEvery, heat.Lanes.Select(lane => lane.Plan.CapMs).DefaultIfEmpty(0).Max(),
-            heat.Lanes.Select(Lane).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems() };
+            heat.Lanes.Select(Lane).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
+    }
+
+    private static Items<FaultWords>? FaultWords(HeatState heat)
+    {
+        var words = heat.Lanes.SelectMany(lane => lane.Plan.Steps).SelectMany(step => step.Faults).Distinct()
+            .Select(fault => new FaultWords(fault, LibraryTelling.Tell(fault))).Where(fault => fault.Said != fault.Fault).ToItems();
+        return words.Count > 0 ? words : null;
     }
 
     /// <summary>The workout's shape in a few words: "8 rounds, one each in turn".</summary>
@@ -71,15 +79,16 @@ public static class SheetMaking
     }
 
     private static SheetStep Step(Step step) => new(
-        step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, step.Movement, step.Quantity, step.Unit,
+        step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, LibraryTelling.Tell(step.Movement), step.Quantity, step.Unit,
         step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId)
         {
             With = step.With.Count > 0 ? step.With : null, MinimumEach = step.MinimumEach,
         };
 
-    /// <summary>A movement's standard as sheets and briefings tell it.</summary>
-    public static SheetMovement Movement(Movement movement)
+    /// <summary>A movement's standard as sheets and briefings tell it, in the language now.</summary>
+    public static SheetMovement Movement(Movement written)
     {
+        var movement = LibraryTelling.Tell(written);
         var full = movement.FullStandard;
         return new SheetMovement(
             movement.Id, movement.Name, movement.Unit, movement.Standard,

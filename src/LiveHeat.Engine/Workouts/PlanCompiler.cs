@@ -30,7 +30,7 @@ public static class PlanCompiler
     private const int FinishEarliestMs = 300;
 
     /// <summary>A rep of a synchronised set counts when all reach its end together (common practice, no source).</summary>
-    private const string NotTogether = "not together";
+    public const string NotTogether = "not together";
 
     /// <summary>The plan, or every field that stands in its way.</summary>
     public static Compiled Compile(Workout workout, LineUp lineUp)

@@ -2,7 +2,7 @@ using System.Globalization;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Engine.Workouts;
 
-namespace LiveHeat.Server.Library;
+namespace LiveHeat.Engine.Library;
 
 /// <summary>What the trade agrees on, as the library tells it. Common practice, no source, unless said.</summary>
 public sealed class TradeFactsTests
