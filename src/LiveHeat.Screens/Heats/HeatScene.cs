@@ -16,7 +16,7 @@ public sealed record HeatScene(Frame? Frame, Sheet? Sheet, IReadOnlyList<LaneVie
     public Phase Phase => Frame is { } frame ? HeatTime.PhaseAt(frame, Clock.Now) : Phase.Planned;
 
     /// <summary>Sheet and frame, lane by lane; empty while one is missing or of another heat.</summary>
-    public static IReadOnlyList<LaneView> Join(Sheet? sheet, Frame? frame) => frame is not null && sheet is not null && sheet.Heat == frame.Heat
-        ? [.. from lane in sheet.Lanes from state in frame.Lanes where state.Lane == lane.Lane select new LaneView(lane, state)]
+    public static IReadOnlyList<LaneView> Join(Sheet? sheet, Frame? frame, ISceneClock clock) => frame is not null && sheet is not null && sheet.Heat == frame.Heat
+        ? [.. from lane in sheet.Lanes from state in frame.Lanes where state.Lane == lane.Lane select new LaneView(lane, state) { Now = () => HeatTime.LaneMs(frame, state, clock.Now) }]
         : [];
 }

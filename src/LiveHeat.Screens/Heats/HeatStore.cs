@@ -120,7 +120,7 @@ public sealed class HeatStore(ServerClock clock, TimeProvider time)
 
     private void Join()
     {
-        Lanes = HeatScene.Join(Sheet, Frame);
+        Lanes = HeatScene.Join(Sheet, Frame, clock);
         Changed?.Invoke();
     }
 }

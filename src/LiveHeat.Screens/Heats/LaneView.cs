@@ -13,8 +13,17 @@ public sealed record LaneView(SheetLane Sheet, LaneFrame State)
     /// <summary>Its number on the floor.</summary>
     public LaneNumber Lane => Sheet.Lane;
 
-    /// <summary>The step that is open; null when all is done.</summary>
-    public SheetStep? OpenStep => Find(State.Open);
+    /// <summary>Lane time at the moment it is drawn, in milliseconds; left out: nothing but taps is known.</summary>
+    public Func<long?>? Now { get; init; }
+
+    /// <summary>Where it is by its taps and by the clock.</summary>
+    public LanePlace Place => LanePlace.Of(Sheet, State, Now?.Invoke());
+
+    /// <summary>The step that is open, while resting the one that will be; null when all is done.</summary>
+    public SheetStep? OpenStep => Find(Place.Open);
+
+    /// <summary>Heat time until which nobody works; null while somebody does.</summary>
+    public long? RestsUntilMs => State.Status is LaneStatus.Working or LaneStatus.Held && Place is { Resting: true, TurnsMs: { } turnsMs } ? turnsMs + State.CreditMs : null;
 
     /// <summary>How many rounds there are.</summary>
     public int Rounds => Sheet.ExpectedSteps is not null ? 0 : Sheet.Steps.Select(step => step.Round ?? 0).DefaultIfEmpty(0).Max();
@@ -31,12 +40,15 @@ public sealed record LaneView(SheetLane Sheet, LaneFrame State)
     /// <summary>Who does a step, all who do it at the same moment; empty when the team works as one.</summary>
     public string NamesOf(SheetStep step) => string.Join(" + ", (step.With ?? []).Prepend(step.Athlete).Select(NameOf).Where(name => name.Length > 0));
 
-    /// <summary>Who works now; empty when the team works as one, or is through.</summary>
-    public string Worker => OpenStep is { } step ? NamesOf(step) : "";
+    /// <summary>Who works now; empty when the team works as one, rests, or is through.</summary>
+    public string Worker => OpenStep is { } step && RestsUntilMs is null ? NamesOf(step) : "";
 
-    /// <summary>Who is tagged next; empty when nobody is.</summary>
-    public string Next => Sheet.Steps.Skip(State.Open - 1).FirstOrDefault(step => step.Kind == StepKind.Tag) is { To: { } to } ? NameOf(to) : "";
+    /// <summary>Who is tagged next, or works in the next round by the clock; empty when nobody is.</summary>
+    public string Next => RestsUntilMs is not null ? NextAfterRest : NextByTag is { Length: > 0 } tagged ? tagged : NextByClock;
 
-    /// <summary>The next thing that scores after the open step; null when the open one is the last.</summary>
-    public SheetStep? NextWork => Sheet.Steps.Skip(State.Open).FirstOrDefault(step => step.Kind != StepKind.Tag);
+    private string NextAfterRest => OpenStep is { } step ? NamesOf(step) : "";
+
+    private string NextByTag => Sheet.Steps.Skip(Place.Open - 1).FirstOrDefault(step => step.Kind == StepKind.Tag) is { To: { } to } ? NameOf(to) : "";
+
+    private string NextByClock => Sheet.Windows is not null && OpenStep is { } open && Sheet.Steps.Skip(open.Step).FirstOrDefault(step => step.Athlete != open.Athlete) is { } next ? NamesOf(next) : "";
 }

@@ -162,7 +162,7 @@ public sealed class ReplayStore(TimeProvider time)
         {
             var frame = read.Moments[index].Frame.Deserialize<Frame>(WireJson.Options)!;
             var sheet = read.Sheets.FirstOrDefault(one => one.Version == frame.Sheet);
-            drawn = known = (index, new HeatScene(frame, sheet, HeatScene.Join(sheet, frame), Player));
+            drawn = known = (index, new HeatScene(frame, sheet, HeatScene.Join(sheet, frame, Player), Player));
         }
 
         return known.Scene;

@@ -11,11 +11,13 @@ public static class WorkWords
 {
     private static readonly Wording Words = new(typeof(WorkWords));
 
-    /// <summary>Who works: a name, or the whole team.</summary>
-    public static string Worker(LaneView lane) => lane.OpenStep is { Athlete: 0 } ? CommonWords.Together : lane.Worker;
+    /// <summary>Who works: a name, or the whole team; between two rounds by the clock, that nobody does.</summary>
+    public static string Worker(LaneView lane) => lane.RestsUntilMs is not null ? Words["Rest"] : lane.OpenStep is { Athlete: 0 } ? CommonWords.Together : lane.Worker;
 
-    /// <summary>At what: "12 burpees", "tag Ilka"; empty when all is done.</summary>
-    public static string Work(LaneView lane) => lane.OpenStep is { } step ? StepWords.Of(step) : "";
+    /// <summary>At what: "12 burpees", "tag Ilka"; in a rest until when and what then: "until 3:00, then Theo: 10 wall balls"; empty when all is done.</summary>
+    public static string Work(LaneView lane) => lane.OpenStep is not { } step ? ""
+        : lane.RestsUntilMs is not { } until ? StepWords.Of(step)
+        : lane.Next.Length > 0 ? Words.Say("Rest.Until", TimeWords.Clock(until), lane.Next, StepWords.Of(step)) : Words.Say("Rest.UntilWork", TimeWords.Clock(until), StepWords.Of(step));
 
     /// <summary>"round 5 of 8", "first work", "last work"; empty when there are no rounds.</summary>
     public static string Round(LaneView lane) => lane.OpenStep switch
@@ -36,6 +38,11 @@ public static class WorkWords
         if (Ended(lane) is { Length: > 0 } ended)
         {
             return ended;
+        }
+
+        if (lane.RestsUntilMs is not null)
+        {
+            return Work(lane);
         }
 
         return Round(lane) is { Length: > 0 } round ? Words.Say(lane.OpenStep?.Round > 0 ? "Distance.InRound" : "Distance.Part", round, On(lane)) : On(lane);
@@ -96,7 +103,7 @@ public static class WorkWords
     private static string On(LaneView lane) => lane switch
     {
         { OpenStep.Kind: StepKind.Tag } => Words["On.Tag"],
-        { OpenStep: { Kind: StepKind.Set } set, State.Count: { } count } => Words.Say("On.Counted", Work(lane), count, set.Quantity),
+        { OpenStep: { Kind: StepKind.Set } set, State.Count: { } count } when lane.Place.Open == lane.State.Open => Words.Say("On.Counted", Work(lane), count, set.Quantity),
         _ => Words.Say("On.Work", Work(lane)),
     };
 }

@@ -7,6 +7,7 @@
 //
 // mountStrips does that for a page whose elements carry data-strip="<lane number>".
 export { Strip } from './strip/lane-strip.js';
+export { whereIs } from './where.js';
 export { mountStrips } from './strip/mount.js';
 export { layoutOf, confirmedAt, estimatedAt, capPaceAt } from './strip/layout.js';
 export { heatMs, laneMs } from './strip/instants.js';

@@ -1,5 +1,5 @@
 // The head of the board: which heat, the clock, what is left of the cap; and the notices that must not be missed.
-import { heatMs } from '../strip.js';
+import { heatMs, whereIs } from '../strip.js';
 import { fitLine, fitWords, isReadable } from './fit.js';
 import { make, mark, say } from './nodes.js';
 import { timeText, words } from './words.js';
@@ -13,6 +13,7 @@ export class Heading {
     /** @type {any} */ this.frame = null;
     this.scene = '';
     /** @type {{capMs: number, division: string}[]} */ this.caps = [];
+    /** @type {any[]|null} */ this.windows = null;
     this.clockLength = '';
     /** @type {Map<HTMLElement, string>} */ this.texts = new Map();      // the whole text of each line
     /** @type {string[]} */ this.leaders = [];
@@ -36,6 +37,7 @@ export class Heading {
     this.frame = frame;
     this.scene = scene;
     this.caps = capsOf(sheet, frame);
+    this.windows = windowsOf(sheet);
     this.set(this.title, sheet.title);
     this.tellLeaders(leaders);
     if (scene !== 'running') this.set(this.cap, this.capText());
@@ -70,8 +72,15 @@ export class Heading {
       this.set(this.cap, leftOf(second, ms));
     } else {
       this.set(this.left, over ? words.capReached : words.left(last - ms));
-      this.set(this.cap, hurry ? words.lastMinute : this.capText());
+      this.set(this.cap, hurry ? words.lastMinute : this.roundText(ms) || this.capText());
     }
+  }
+
+  /** Where all lanes have the same rounds by the clock: how long this one lasts, or the rest after it. */
+  roundText(ms) {
+    if (!this.windows) return '';
+    const { round, turnsMs } = whereIs({ steps: [], windows: this.windows }, { open: 1 }, ms), { untilMs } = this.windows[(round ?? 1) - 1];
+    return turnsMs === null ? '' : ms > untilMs ? words.rest(turnsMs - ms) : words.roundLeft(round, this.windows.length, turnsMs - ms);
   }
 
   capText() {
@@ -150,6 +159,12 @@ function capsOf(sheet, frame) {
   for (const lane of sheet.lanes) if (!caps.has(lane.capMs)) caps.set(lane.capMs, lane.divisionName);
   const list = [...caps].map(([capMs, division]) => ({ capMs, division })).sort((one, other) => one.capMs - other.capMs);
   return list.length ? list : [{ capMs: frame.capMs, division: '' }];
+}
+
+/** The rounds by the clock that all lanes have; null where they have none or not the same. */
+function windowsOf(sheet) {
+  const [first, ...others] = sheet.lanes.map(lane => (lane.windows ?? []).map(({ fromMs, untilMs }) => `${fromMs}-${untilMs}`).join());
+  return first && others.every(other => other === first) ? sheet.lanes[0].windows : null;
 }
 
 function leftOf({ capMs, division }, ms) { return ms >= capMs ? words.capReachedIn(division) : words.leftIn(division, capMs - ms); }

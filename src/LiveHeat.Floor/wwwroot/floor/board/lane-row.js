@@ -1,5 +1,5 @@
 // One lane on the board: number, team, who works and who is next, strip, place. Made once a sheet; a frame changes only what differs.
-import { Strip } from '../strip.js';
+import { Strip, whereIs } from '../strip.js';
 import { drawn, make, mark, nameOf, say } from './nodes.js';
 import { fitBlock, fitLine, fitWords, isReadable } from './fit.js';
 import { standingOf } from './standing.js';
@@ -9,6 +9,7 @@ import { words } from './words.js';
 const MORE = '\u2026';
 const HINT_ROOM = 7;                  // letters' sizes that a note on the strip needs
 const NAME_TURNS_MS = 2_000;
+const ROUNDS_GO_ON = new Set(['working', 'held']);      // a lane that stopped for good does not rest
 
 export class LaneRow {
   /** @param {any} lane as in the sheet @param {{mixed: boolean}} heat mixed: several divisions on the floor */
@@ -42,7 +43,7 @@ export class LaneRow {
     this.element = make('li', 'lane', this.rank, make('span', 'lane-number', make('b', '', String(lane.lane))), this.team, make('div', 'lane-middle', this.crew, this.host), this.ready, this.standing);
     mark(this.element, { lane: lane.lane, mixed: mixed ? 'yes' : null });
     this.element.style.setProperty('--tape', `var(--tape-${lane.colour})`);
-    this.strip = new Strip(this.host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, decorative: true });
+    this.strip = new Strip(this.host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, windows: lane.windows, decorative: true });
   }
 
   /** @param {any} lane as in the frame @param {{scene: string, paced: boolean, certified: boolean, clock: () => number|null}} heat */
@@ -53,11 +54,17 @@ export class LaneRow {
     say(this.readyText, lane.status === 'withdrawn' ? words.withdrawn : lane.ready ? words.laneReady : words.laneNotReady);
     this.strip.showPace = paced;
     this.strip.certified = certified;
-    this.strip.update(lane, clock);
     this.clock = clock;
+    this.strip.update(lane, clock);
     this.tellWork();
     this.tellTag();
     this.tellStanding();
+  }
+
+  /** What time alone changes. */
+  turn() {
+    if (this.sheet.windows && this.scene === 'running') this.tellWork();
+    this.tellTag();
   }
 
   /** Who is about to tag: on tape when the tag is what is open, in an outline when it is only expected. */
@@ -115,7 +122,8 @@ export class LaneRow {
   // ---- below: the two texts that change ----
 
   tellWork() {
-    const { who, what, round, next } = workOf(this.sheet, this.lane.open ?? 1);
+    const ms = this.clock(), { open, resting, turnsMs } = whereIs(this.sheet, this.lane, ms);
+    const { who, what, round, next } = workOf(this.sheet, open, resting && ROUNDS_GO_ON.has(this.lane.status) && this.scene === 'running' ? Math.max(0, (turnsMs ?? 0) - (ms ?? 0)) : null);
     const key = [this.scene === 'result', who, what, round, next].join('|');
     if (key === this.workKey) return;
     this.workKey = key;

@@ -88,7 +88,7 @@ export class Lanes {
     if (page !== this.shownPage) this.show(page);
     if (at - this.labelledAt < LABEL_EVERY_MS) return;
     this.labelledAt = at;
-    for (const row of this.onPage()) if (row.lane) row.tellTag();
+    for (const row of this.onPage()) if (row.lane) row.turn();
     this.pace.place(this.scene === 'running' ? this.onPage() : [], this.mixed, this.labelRoom);
   }
 

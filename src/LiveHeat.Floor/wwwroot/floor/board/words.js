@@ -46,6 +46,8 @@ export const words = {
   // rows
   works: say('together'),
   round: (round, of) => say('round', { round, of }),
+  roundLeft: (round, of, ms) => say('round.left', { round, of, time: leftText(ms) }),
+  rest: ms => say('rest', { time: leftText(ms) }),
   beforeRounds: say('round.before'),
   afterRounds: say('round.after'),
   tag: say('tag'),

@@ -1,13 +1,16 @@
 // Who works, at what, and who is next: pieces of one lane's line, told from its steps and the step that is open. Pure.
+import { whereIs } from '../strip.js';
 import { words } from './words.js';
 
 /**
  * @typedef {{who: string, what: string, round: string, next: string}} Work empty where there is nothing to say
- * @param {any} lane as in the sheet @param {number} open number of the open step, from 1 @returns {Work}
+ * @param {any} lane as in the sheet @param {number} open number of the open step, from 1
+ * @param {number|null} [restMs] how long nobody works yet; null: somebody does @returns {Work}
  */
-export function workOf(lane, open) {
+export function workOf(lane, open, restMs = null) {
   const step = lane.steps[open - 1];
   if (!step) return { who: '', what: '', round: '', next: '' };
+  if (restMs !== null) return { who: words.rest(restMs), what: '', round: '', next: nameAt(lane, step.athlete) };
   const rounds = lane.expectedSteps ? 0 : lane.steps.reduce((most, other) => Math.max(most, other.round ?? 0), 0);
   return { who: [step.athlete, ...step.with ?? []].map(athlete => nameAt(lane, athlete)).join(' + '), what: taskOf(step), round: roundOf(step, rounds), next: nextOf(lane, open) };
 }
@@ -20,12 +23,13 @@ const SOON = 0.75;
  * @param {any} sheetLane @param {any} lane as in the frame @param {number|null} laneMs @returns {{next: string, sure: boolean}|null}
  */
 export function tagOf(sheetLane, lane, laneMs) {
-  if (lane.status !== 'working') return null;
-  const [open, then] = sheetLane.steps.slice((lane.open ?? 1) - 1);
+  const { open: at, resting, fromMs } = whereIs(sheetLane, lane, laneMs);
+  if (lane.status !== 'working' || resting) return null;
+  const [open, then] = sheetLane.steps.slice(at - 1);
   const nameOf = tag => sheetLane.athletes[tag.to - 1] ?? '';
   if (open?.kind === 'tag') return { next: nameOf(open), sure: true };
   if (then?.kind !== 'tag' || laneMs === null || !(open.expectedMs > 0)) return null;
-  const since = lane.open === 1 ? 0 : lane.sinceMs;
+  const since = at !== (lane.open ?? 1) ? fromMs : at === 1 ? 0 : lane.sinceMs;
   return since !== null && since !== undefined && laneMs - since >= open.expectedMs * SOON ? { next: nameOf(then), sure: false } : null;
 }
 

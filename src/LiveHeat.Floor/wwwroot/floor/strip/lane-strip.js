@@ -18,16 +18,17 @@ const LEAST_MOVE = 0.25;            // CSS pixels; less is not worth a change
 export class Strip {
   /**
    * @param {HTMLElement} host an empty element with a height; gets the class "strip"
-   * @param {{steps: Step[], lane: number, colour: number, capMs?: number|null, decorative?: boolean}} options
-   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; capMs: the sheet's, in lane time; decorative: what it shows is also told in words beside it
+   * @param {{steps: Step[], lane: number, colour: number, capMs?: number|null, windows?: any[]|null, decorative?: boolean}} options
+   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; capMs: the sheet's, in lane time; windows: its rounds by the clock; decorative: what it shows is also told in words beside it
    */
-  constructor(host, { steps, lane, colour, capMs = null, decorative = false }) {
+  constructor(host, { steps, lane, colour, capMs = null, windows = null, decorative = false }) {
     this.host = host;
     this.steps = steps;
     this.number = lane;
     this.capMs = capMs;
     this.decorative = decorative;
-    this.layout = layoutOf(steps);
+    this.windows = windows;
+    this.layout = layoutOf(steps, windows);
     this.torn = torning(1, seeded(lane * 31 + 7));
     this.showPace = false;          // once enough is known of the lane's group
     this.certified = false;
@@ -100,7 +101,7 @@ export class Strip {
     this.calmAt = at;
     const laneMs = this.clock();
     const paced = this.showPace && !UNPACED.has(this.lane.status);
-    this.place(estimatedAt(this.layout, this.steps, this.lane, laneMs), paced ? capPaceAt(laneMs, this.capMs) : null);
+    this.place(estimatedAt(this.layout, this.steps, this.lane, laneMs, this.windows), paced ? capPaceAt(laneMs, this.capMs) : null);
   }
 
   /** The tape's end runs to the confirmed point, quickly and then slower. */

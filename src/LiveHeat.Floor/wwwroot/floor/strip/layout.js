@@ -1,17 +1,34 @@
 // Where things are along a strip, from 0 (GO) to 1 (all work done). Pure: steps and a lane of a frame go in, numbers come out.
+import { whereIs } from '../where.js';
 
 /**
  * @typedef {{step: number, kind: string, leg?: number, quantity?: number, expectedMs: number}} Step one step of a lane, as in the sheet
  * @typedef {{status: string, open: number, count: number|null, sinceMs: number|null}} Place where a lane is, as in the frame
- * @typedef {{edges: number[], joints: number[], count: number}} Layout
- *   edges[k] is where step k ends (edges[0] = 0, the last is 1); joints are the edges of the tags
+ * @typedef {{edges: number[], joints: number[], begins?: {step: number, at: number}[], count: number}} Layout
+ *   edges[k] is where step k ends (edges[0] = 0, the last is 1); joints are the edges of the tags, or where a round by the clock begins
+ * @typedef {{first: number, last: number, fromMs: number, untilMs: number}} Window a round by the clock, as in the sheet
  */
+
+/** Each round's steps from its beginning on, none past its end: what a fast team does beyond the expected stands at the end. */
+function byClock(steps, windows) {
+  const whole = windows[windows.length - 1].untilMs, edges = [0];
+  for (const { first, last, fromMs, untilMs } of windows) {
+    let end = fromMs;
+    for (const step of steps.slice(first - 1, last)) edges.push((end = Math.min(untilMs, end + Math.max(0, step.expectedMs || 0))) / whole);
+  }
+  return { edges, joints: windows.slice(1).map(({ fromMs }) => fromMs / whole), begins: windows.map(({ first, fromMs }) => ({ step: first, at: fromMs / whole })), count: steps.length };
+}
 
 /** Statuses in which a lane goes on by itself, so that an estimate means something. */
 const MOVING = new Set(['working']);
 
-/** Lays the steps end to end, each as wide as its expected time. Steps nobody has a time for are as wide as each other. @param {Step[]} steps @returns {Layout} */
-export function layoutOf(steps) {
+/**
+ * Lays the steps end to end, each as wide as its expected time. Steps nobody has a time for are as wide as each other. Rounds by the clock
+ * are as wide as their time, with the rest between them.
+ * @param {Step[]} steps @param {Window[]|null} [windows] @returns {Layout}
+ */
+export function layoutOf(steps, windows = null) {
+  if (windows?.length) return byClock(steps, windows);
   const known = steps.some(step => step.expectedMs > 0);
   const widths = steps.map(step => (known ? Math.max(0, step.expectedMs || 0) : 1));
   const whole = widths.reduce((sum, width) => sum + width, 0) || 1;
@@ -27,25 +44,30 @@ export function confirmedAt(layout, steps, lane) {
   const done = clamp((lane.open ?? 1) - 1, 0, layout.count);
   const from = layout.edges[done];
   const open = steps[done];
+  const begin = beginOf(layout, done);
   const quantity = open?.quantity ?? 0;
   if (!lane.count || quantity <= 0) return from;
-  return from + (layout.edges[done + 1] - from) * clamp(lane.count / quantity, 0, 1);
+  return begin + (layout.edges[done + 1] - begin) * clamp(lane.count / quantity, 0, 1);
 }
+
+/** Where a step begins that has so many before it: where the last ended, or where its round by the clock does. @param {Layout} layout @param {number} done */
+function beginOf(layout, done) { return layout.begins?.find(({ step }) => step === done + 1)?.at ?? layout.edges[done]; }
 
 /**
  * Where the lane probably is now: on from its last boundary at the expected pace of the open step. Never behind what is
  * confirmed and never past the next boundary that is not. Null when there is nothing to guess from.
  * @param {Layout} layout @param {Step[]} steps @param {Place} lane @param {number|null} laneMs lane time now
+ * @param {Window[]|null} [windows] rounds by the clock: while nobody works there is nothing to guess
  */
-export function estimatedAt(layout, steps, lane, laneMs) {
-  const done = (lane.open ?? 1) - 1;
-  const open = steps[done];
-  if (!open || laneMs === null || !MOVING.has(lane.status)) return null;
-  const since = done === 0 ? 0 : lane.sinceMs;
+export function estimatedAt(layout, steps, lane, laneMs, windows = null) {
+  const { open: at, resting, fromMs } = whereIs({ steps, windows }, { open: lane.open ?? 1 }, laneMs);
+  const open = steps[at - 1];
+  if (!open || laneMs === null || resting || !MOVING.has(lane.status)) return null;
+  const since = layout.begins?.some(({ step }) => step === at) ? fromMs : at === 1 ? 0 : lane.sinceMs;
   if (since === null || since === undefined) return null;
   const part = open.expectedMs > 0 ? clamp((laneMs - since) / open.expectedMs, 0, 1) : 0;
-  const from = layout.edges[done];
-  return Math.max(confirmedAt(layout, steps, lane), from + (layout.edges[done + 1] - from) * part);
+  const from = beginOf(layout, at - 1);
+  return Math.max(confirmedAt(layout, steps, lane), from + (layout.edges[at] - from) * part);
 }
 
 /**

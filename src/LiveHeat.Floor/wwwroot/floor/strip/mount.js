@@ -37,7 +37,7 @@ class MountedStrips {
     this.clear();
     for (const lane of sheet?.lanes ?? []) {
       const host = /** @type {HTMLElement|null} */ (this.root.querySelector(`[data-strip="${lane.lane}"]`));
-      if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs }));
+      if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, windows: lane.windows }));
     }
     if (this.frame) this.show();
   }
