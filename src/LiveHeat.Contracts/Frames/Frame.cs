@@ -85,4 +85,7 @@ public sealed record LaneFrame(
 {
     /// <summary>What worth and gaps count; null where it is work, in reps.</summary>
     public Engine.Workouts.ScoreUnit? Score { get; init; }
+
+    /// <summary>Its worth, less the reps of penalties, as it is said where the work has no end; null elsewhere.</summary>
+    public Engine.Scoring.RoundsAndReps? RoundsAndReps { get; init; }
 }

@@ -60,7 +60,11 @@ public static class FrameMaking
             lane.Plan.Find(lane.DoneSteps + 1) is null ? 0 : lane.NoReps[lane.DoneSteps], lane.NoReps.Sum(), lane.Owed,
             lane.CapHeatMs, lane.HeldMs, lane.HeldSince,
             lane.Seat?.Judge, lane.Seat?.Id, lane.Ready, lane.ReadBack, lane.PenaltyMs, lane.PenaltyReps,
-            lane.Flagged.Aggregate(FactFlags.None, (all, flagged) => all | flagged.Flags), heat.NewestAbout(lane.Lane)) { Score = ScoreWords.UnlessWork(lane.Plan) };
+            lane.Flagged.Aggregate(FactFlags.None, (all, flagged) => all | flagged.Flags), heat.NewestAbout(lane.Lane))
+        {
+            Score = ScoreWords.UnlessWork(lane.Plan),
+            RoundsAndReps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? RoundsAndReps.Of(lane.Plan, lane.DoneSteps, LiveOrder.Worth(lane)) : null,
+        };
     }
 
     private static LaneStatus Status(HeatState heat, LaneState lane, Instant now) => HeatResult.OutcomeOf(heat, lane, now) switch

@@ -13,16 +13,25 @@ public readonly record struct RoundsAndReps(int Rounds, int Reps)
     /// <param name="worth">Its worth less the reps of penalties, which may take a whole round away.</param>
     public static RoundsAndReps Of(RelayPlan plan, int doneSteps, int worth)
     {
-        var (rounds, before) = (0, 0);
-        foreach (var step in plan.Steps.Take(doneSteps).Where(step => step is { Round: > 0, Kind: not StepKind.Tag }))
+        for (var number = Math.Min(doneSteps, plan.LastStep); number > 0; number--)
         {
-            var next = plan.Steps.Skip(step.Number).FirstOrDefault(later => later.Kind != StepKind.Tag);
-            if (next?.Round != step.Round && plan.WorthThrough(step.Number) <= worth)
+            if (plan.WorthThrough(number) <= worth && EndsRound(plan, number))
             {
-                (rounds, before) = (step.Round!.Value, plan.WorthThrough(step.Number));
+                return new RoundsAndReps(plan.Steps[number - 1].Round!.Value, worth - plan.WorthThrough(number));
             }
         }
 
-        return new RoundsAndReps(rounds, worth - before);
+        return new RoundsAndReps(0, worth);
+    }
+
+    private static bool EndsRound(RelayPlan plan, int number)
+    {
+        var (step, next) = (plan.Steps[number - 1], number);
+        while (next < plan.LastStep && plan.Steps[next].Kind == StepKind.Tag)
+        {
+            next++;
+        }
+
+        return step is { Round: > 0, Kind: not StepKind.Tag } && (next == plan.LastStep ? null : plan.Steps[next].Round) != step.Round;
     }
 }

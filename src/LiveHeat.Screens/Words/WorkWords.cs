@@ -96,6 +96,7 @@ public static class WorkWords
         { Status: LaneStatus.Finished, FinishMs: null } => Words["Score.TimeUnknown"],
         { Status: LaneStatus.Finished } state => TimeWords.Exact(state.OfficialMs ?? state.FinishMs!.Value),
         { Score: { } unit } state => ScoreWords.Of(Math.Max(0, state.Worth - (state.PenaltyReps * unit.Scale)), unit),
+        { RoundsAndReps: { } done } => RoundWords.Of(done),
         { } state when lane.Sheet.ExpectedSteps is not null => CommonWords.Reps(Math.Max(0, state.Worth - state.PenaltyReps)),
         { } state => Words.Say("Score.Share", state.Worth - state.PenaltyReps, CommonWords.Reps(lane.WorthOfAll)),
     };

@@ -114,6 +114,28 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
         Assert.Equal(["1 1 leads", "2 2 8 s", "2 2 < 1 s", "2 2 −14 reps", "- 0", "- 0 withdrawn"], told);
     }
 
+    /// <summary>The leader's score stands where others have their gap; a penalty's reps are gone from it.</summary>
+    [Theory]
+    [InlineData("en", "4 rounds + 12, −1 rep, 4 rounds, −40 reps, 12 reps, 1 round + 3, 30 reps, −6 reps")]
+    [InlineData("es", "4 rondas + 12, −1 rep., 4 rondas, −40 reps., 12 reps., 1 ronda + 3, 30 reps., −6 reps.")]
+    [InlineData("fr", "4 tours + 12, −1 rép., 4 tours, −40 rép., 12 rép., 1 tour + 3, 30 rép., −6 rép.")]
+    [InlineData("de", "4 Runden + 12, −1 Wdh., 4 Runden, −40 Wdh., 12 Wdh., 1 Runde + 3, 30 Wdh., −6 Wdh.")]
+    public async Task Most_work_is_told_in_rounds_and_reps_and_behind_it_in_reps(string language, string told)
+    {
+        var page = await Page(800, 600);
+        await page.GotoAsync($"{Hall.Site}health?lang={language}");
+        Assert.Equal(told, await page.EvaluateAsync<string>("""
+            async () => {
+              const { standingOf } = await import('/floor/board/standing.js');
+              const lane = (scene, rounds, reps, more = {}, sheet = null) => standingOf({ status: scene === 'result' ? 'capped' : 'working', worth: 99, open: 9, place: 2, tied: false, gapMs: 9_000, gapWorth: 0, roundsAndReps: rounds === null ? undefined : { rounds, reps }, ...more }, scene, sheet).beside;
+              return [
+                lane('running', 4, 12, { place: 1 }), lane('running', 4, 11, { gapWorth: 1 }), lane('result', 4, 0), lane('running', 3, 2, { gapWorth: 40 }), lane('result', 0, 12), lane('result', 1, 3),
+                lane('result', null, 0, { worth: 34, penaltyReps: 4 }), lane('running', null, 0, { gapWorth: 6 }, { windows: [{ first: 1, last: 2, fromMs: 0, untilMs: 9 }] }),
+              ].join(', ').replaceAll('\u00a0', ' ');
+            }
+            """));
+    }
+
     [Fact]
     public async Task The_result_stands_by_place_within_each_division()
     {

@@ -1,6 +1,7 @@
 // A board on an empty page, with a heat made up here and a clock that stands: every phase can be looked at without playing a heat.
-// Called with { lanes, names, athletes, mixed, options }: options as in the board's address. Leaves window.stage.
-async ({ lanes, names, athletes, mixed, options }) => {
+// Called with { lanes, names, athletes, mixed, options, kind }: options as in the board's address; kind: 'most' for work without an end, 'clock' for rounds by
+// the clock, else for time. Leaves window.stage.
+async ({ lanes, names, athletes, mixed, options, kind = 'time' }) => {
   const NOW = Date.UTC(2026, 10, 25, 14, 0), ROUNDS = 8, CAP_MS = 720_000, GO = NOW - 400_000;
   document.documentElement.dataset.ground = 'dark';
   const style = address => new Promise(done => document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href: address, onload: done })));
@@ -15,16 +16,18 @@ async ({ lanes, names, athletes, mixed, options }) => {
     const athlete = ((round - 1) % 4) + 1, to = (round % 4) + 1;
     step({ round, leg: round, athlete, movement: 'wall balls', quantity: 18, worth: 18, expectedMs: 40_000, label: '18 wall balls' });
     step({ round, leg: round, athlete, movement: 'row', quantity: 14, unit: 'cal', worth: 14, expectedMs: 44_000, label: '14 cal row' });
-    if (round < ROUNDS) step({ kind: 'tag', round, leg: round, athlete, to, expectedMs: 2_000, label: 'tag' });
+    if (round < ROUNDS && kind !== 'clock') step({ kind: 'tag', round, leg: round, athlete, to, expectedMs: 2_000, label: 'tag' });
   }
-  step({ kind: 'finish', round: ROUNDS, leg: ROUNDS, athlete: 4, expectedMs: 4_000, label: 'finish line' });
+  if (kind === 'time') step({ kind: 'finish', round: ROUNDS, leg: ROUNDS, athlete: 4, expectedMs: 4_000, label: 'finish line' });
+
+  const windows = kind === 'clock' ? Array.from({ length: ROUNDS }, (_, nth) => ({ first: 2 * nth + 1, last: 2 * nth + 2, fromMs: nth * 90_000, untilMs: nth * 90_000 + 75_000 })) : null;
 
   const groupOf = lane => (mixed && lane > lanes / 2 ? 'masters' : 'open');
   const sheet = {
     heat: 'h1', sheet: 1, epoch: 'e1', competition: 'Breakwater Relays', title: 'Heat 12', workout: { name: 'Low Tide', summary: '8 rounds, one each in turn' }, counting: 'sets', checkpointEvery: 1, capMs: CAP_MS, movements: [],
     lanes: Array.from({ length: lanes }, (_, at) => ({
       lane: at + 1, team: `t${at + 1}`, name: names[at % names.length], division: groupOf(at + 1), divisionName: groupOf(at + 1) === 'open' ? 'Open' : 'Masters 45+', group: groupOf(at + 1),
-      athletes: Array.from({ length: 4 }, (_, nth) => athletes[(at + nth) % athletes.length]), colour: at % 6, capMs: CAP_MS + (groupOf(at + 1) === 'open' ? 0 : 60_000), plan: 1, steps, expectedSteps: null,
+      athletes: Array.from({ length: 4 }, (_, nth) => athletes[(at + nth) % athletes.length]), colour: at % 6, capMs: CAP_MS + (groupOf(at + 1) === 'open' ? 0 : 60_000), plan: 1, steps, expectedSteps: kind === 'most' ? steps.length : null, ...(windows && { windows }),
     })),
   };
   const laneAt = (lane, more) => ({ lane, status: 'working', open: 1, count: null, sinceMs: null, worth: 0, place: 1, tied: false, gapMs: null, gapWorth: null, finishMs: null, officialMs: null, paceMs: null, ready: true, heldAt: null, creditMs: 0, ...more });
@@ -32,10 +35,13 @@ async ({ lanes, names, athletes, mixed, options }) => {
   const running = lane => {
     const { place } = placeOf(lane), open = Math.max(1, steps.length - 6 - place);
     if (lane === lanes && lanes > 4) return laneAt(lane, { status: 'held', open, sinceMs: 330_000, worth: open * 10, heldAt: NOW - 9_000, gapMs: 64_000, place });
+    if (kind === 'clock') return laneAt(lane, { open: 8 + (lane % 2), sinceMs: 338_000, worth: 120 - place * 3, place, gapWorth: place === 1 ? 0 : place * 3 - 3 });
+    if (kind === 'most') return laneAt(lane, { open, sinceMs: 380_000, worth: 140 - place * 4, place, gapMs: place * 900, gapWorth: place * 4 - 4, roundsAndReps: { rounds: 4 - (place > 3), reps: place > 3 ? 40 - place * 2 : 12 - place * 4 } });
     return laneAt(lane, { open, sinceMs: 380_000, worth: open * 10, place, gapMs: place === 1 ? null : place * 7_700, paceMs: 1_000 });
   };
   const result = lane => {
     const { place } = placeOf(lane);
+    if (kind === 'most') return { ...running(lane), status: 'capped' };
     if (place > 2 && lane === lanes) return laneAt(lane, { status: 'stopped', open: 9, worth: 96, place });
     return place % 3 ? laneAt(lane, { status: 'finished', open: steps.length + 1, finishMs: 600_000 + place * 4_350, officialMs: 600_000 + place * 4_300, worth: 256, place }) : laneAt(lane, { status: 'capped', open: 20, worth: 214 - place, place });
   };
@@ -61,6 +67,7 @@ async ({ lanes, names, athletes, mixed, options }) => {
     'three': () => frame('counting-down', all, started(NOW + 2_400)),
     go: () => frame('running', all, started(NOW - 500)),
     running: () => frame('running', running, started(GO)),
+    ...(kind === 'clock' && { rest: () => frame('running', running, started(NOW - 348_000)), 'next round': () => frame('running', running, started(NOW - 361_000)) }),
     'last minute': () => frame('running', running, started(NOW - CAP_MS + 42_000)),
     'cap reached': () => frame('running', running, started(NOW - CAP_MS - 90_000)),
     halted: () => frame('halted', running, { ...started(GO), haltedAt: NOW - 4_000 }),

@@ -1,3 +1,4 @@
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Screens.Words;
@@ -33,6 +34,17 @@ public sealed class WorkWordsTests
         Assert.Equal(("160.5 kg", "all done"), (WorkWords.Score(first), WorkWords.Status(first.State.Status)));
         Assert.Equal(("90 kg", "70.5 kg behind"), (WorkWords.Score(second), WorkWords.Gap(second)));
         Assert.Equal("on one lift, attempt 2", WorkWords.Distance(second)[^"on one lift, attempt 2".Length..]);
+    }
+
+    /// <summary>A round is 10 and 12 reps and the tag.</summary>
+    [Fact]
+    public void Work_without_an_end_is_told_in_rounds_and_reps_less_those_of_penalties()
+    {
+        var heat = Some.Snapshot(2, Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 0, capMs: 240_000)) with { Scoring = new ScoringRule.MostWork() });
+        const string Score = "start\nlane 1 step 7 done at 2:00\nlane 2 step 6 done at 2:10\nlane 2 count 3 of step 7 at 2:30";
+
+        Assert.Equal(("2 rounds + 10 reps", "2 rounds + 3 reps"), (WorkWords.Score(SomeHeat.Lane(Score, 1, heat)), WorkWords.Score(SomeHeat.Lane(Score, 2, heat))));
+        Assert.Equal("1 round + 21 reps", WorkWords.Score(SomeHeat.Lane($"{Score}\npenalise lane 2 by 4 reps", 2, heat)));
     }
 
     [Fact]

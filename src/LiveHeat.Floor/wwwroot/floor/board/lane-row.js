@@ -3,7 +3,7 @@ import { Strip, whereIs } from '../strip.js';
 import { drawn, make, mark, nameOf, say } from './nodes.js';
 import { fitBlock, fitLine, fitWords, isReadable } from './fit.js';
 import { standingOf } from './standing.js';
-import { tagOf, workOf } from './work.js';
+import { doneOf, tagOf, workOf } from './work.js';
 import { words } from './words.js';
 
 const MORE = '\u2026';
@@ -124,11 +124,11 @@ export class LaneRow {
   tellWork() {
     const ms = this.clock(), { open, resting, turnsMs } = whereIs(this.sheet, this.lane, ms);
     const { who, what, round, next } = workOf(this.sheet, open, resting && ROUNDS_GO_ON.has(this.lane.status) && this.scene === 'running' ? Math.max(0, (turnsMs ?? 0) - (ms ?? 0)) : null);
-    const key = [this.scene === 'result', who, what, round, next].join('|');
+    const far = round || doneOf(this.lane), key = [this.scene === 'result', who, what, far, next].join('|');
     if (key === this.workKey) return;
     this.workKey = key;
     const after = this.scene === 'result';
-    this.pieces = after ? { crew: this.sheet.athletes } : { who, what, round, next };
+    this.pieces = after ? { crew: this.sheet.athletes } : { who, what, round: far, next };
     this.fitWork();
   }
 
@@ -163,7 +163,7 @@ export class LaneRow {
 
   tellStanding() {
     if (this.scene !== 'running' && this.scene !== 'result') return;
-    const { place, rank, beside } = standingOf(this.lane, this.scene);
+    const { place, rank, beside } = standingOf(this.lane, this.scene, this.sheet);
     const key = [this.scene, place?.tie, place?.number, beside].join('|');
     mark(this.element, { place: place?.number ?? null, rank: rank || null });
     if (key === this.standingKey) return;

@@ -1,4 +1,5 @@
 // How much of a row the team's text may have: as much as this heat's longest texts need, within limits.
+import { words } from './words.js';
 import { workOf } from './work.js';
 
 const LEAST = 0.2, MOST = 0.33, MOST_SHORT = 0.44, MOST_STANDING = 0.24;   // parts of a row's width
@@ -24,7 +25,8 @@ function workLines(lane, board) {
   const two = board.dataset.lines === '3';                      // who works and who is next have a line each
   return lane.steps.filter(step => step.kind === 'set').flatMap(step => {
     const { who, what, round, next } = workOf(lane, step.step);
-    return (two ? [[who, what], [round, 'MM', next]] : [[who, what, round, 'M', next]]).map(words => words.join('  '));
+    const far = lane.expectedSteps ? words.roundsAndReps({ rounds: 88, reps: 88 }) : round;
+    return (two ? [[who, what], [far, 'MM', next]] : [[who, what, far, 'M', next]]).map(line => line.join('  '));
   });
 }
 

@@ -6,14 +6,15 @@ const STANDS_OUT = 3;
 /**
  * @param {any} lane as in the frame
  * @param {'running'|'result'} scene
+ * @param {any} [sheetLane] the same lane in the sheet
  * @returns {{place: {tie: string, number: string, suffix: string}|null, rank: number, beside: string}}
  *   rank: 1 to 3 for the places that stand out, else 0; beside: gap, time, reps or what became of the lane
  */
-export function standingOf(lane, scene) {
+export function standingOf(lane, scene, sheetLane = null) {
   if (lane.status === 'withdrawn' || lane.status === 'disqualified') return { place: null, rank: 0, beside: words[lane.status] };
   const placed = lane.place > 0 && (scene === 'result' || hasShown(lane));
   const place = placed ? { tie: lane.tied ? words.tied : '', ...ordinal(lane.place) } : null;
-  return { place, rank: placed && lane.place <= STANDS_OUT ? lane.place : 0, beside: scene === 'result' ? scoreOf(lane) : placed ? gapOf(lane) : unplaced(lane) };
+  return { place, rank: placed && lane.place <= STANDS_OUT ? lane.place : 0, beside: scene === 'result' ? scoreOf(lane) : placed ? gapOf(lane, sheetLane) : unplaced(lane) };
 }
 
 /** Before their first confirmed step all teams share the first place, which says nothing. */
@@ -21,19 +22,24 @@ function hasShown(lane) { return lane.worth > 0 || (lane.open ?? 1) > 1 || lane.
 
 function unplaced(lane) { return lane.status === 'stopped' ? words.stopped : ''; }
 
-function gapOf(lane) {
+/** Where most work wins, behind the leader in reps: seconds decide nothing there. */
+function gapOf(lane, sheetLane) {
   if (lane.status === 'stopped') return '';
   if (/capped|through/.test(lane.status)) return scoreOf(lane);
+  if (lane.roundsAndReps && lane.place === 1) return scoreOf(lane);
+  if ((lane.roundsAndReps || sheetLane?.windows) && lane.gapWorth > 0) return words.behindWorth(lane.gapWorth, lane.score);
   if (lane.place === 1) return lane.status === 'finished' ? words.finished : words.leads;
   if (lane.gapMs !== null && lane.gapMs !== undefined) return words.behind(lane.gapMs);
   if (lane.gapWorth === null || lane.gapWorth === undefined) return '';
   return lane.gapWorth === 0 ? words.level : words.behindWorth(lane.gapWorth, lane.score);
 }
 
-/** A finisher's official time; the work of everyone else. */
+/** A finisher's official time; the work of everyone else, less the reps of penalties; where it has no end, in rounds and reps. */
 export function scoreOf(lane) {
   if (lane.status === 'finished') return words.finishTime(lane);
-  return lane.status === 'withdrawn' || lane.status === 'disqualified' ? words[lane.status] : words.worth(lane.worth ?? 0, lane.score);
+  if (lane.status === 'withdrawn' || lane.status === 'disqualified') return words[lane.status];
+  if (lane.roundsAndReps) return words.roundsAndReps(lane.roundsAndReps);
+  return words.worth(Math.max(0, (lane.worth ?? 0) - (lane.penaltyReps ?? 0) * (lane.score?.scale ?? 1)), lane.score);
 }
 
 /** Lane numbers by place, each group by itself, in the order in which the groups stand on the floor. @param {any[]} sheetLanes @param {Map<number, any>} states */

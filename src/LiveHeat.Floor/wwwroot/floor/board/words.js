@@ -61,6 +61,7 @@ export const words = {
   finishTime: lane => (lane.officialMs ?? lane.finishMs ?? null) === null ? say('time.unknown') : officialText(lane.officialMs ?? lane.finishMs),
   /** @param {number} worth @param {{unit: string, scale: number}} [score] what it counts; left out: reps */
   worth: (worth, score) => (score ? say('measure', { amount: worth / score.scale, unit: score.unit }) : told.count('reps', worth)),
+  roundsAndReps: ({ rounds, reps }) => (rounds === 0 ? told.count('reps', reps) : reps === 0 ? told.count('rounds', rounds) : say('rounds.and', { rounds: told.count('rounds', rounds), reps })),
   laneReady: say('lane.ready'),
   laneNotReady: say('lane.not-ready'),
   withdrawn: say('lane.withdrawn'),

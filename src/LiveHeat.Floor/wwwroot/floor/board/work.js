@@ -2,6 +2,9 @@
 import { whereIs } from '../strip.js';
 import { words } from './words.js';
 
+/** What has been done so far, where it has no end and the round says nothing of how far that is: on the board instead of it. @param {any} lane as in the frame */
+export function doneOf(lane) { return lane.roundsAndReps && lane.worth > 0 ? words.roundsAndReps(lane.roundsAndReps) : ''; }
+
 /**
  * @typedef {{who: string, what: string, round: string, next: string}} Work empty where there is nothing to say
  * @param {any} lane as in the sheet @param {number} open number of the open step, from 1

@@ -1,18 +1,24 @@
 // One lane's strip on a page.
 //
-// Nothing is drawn twice: tape, dash and roll are painted when the strip gets its size, then only uncovered and moved.
+// Nothing is drawn twice: tape, dash and roll are painted when the strip gets its size, then only uncovered and moved. Moving changes
+// transforms of layers and nothing else, so that a picture costs neither layout nor paint: a window over the tape goes right and the tape
+// in it as far left.
 import { words } from '../board/words.js';
 import { layoutOf, confirmedAt, estimatedAt, capPaceAt } from './layout.js';
-import { everyPicture, wantsCalm } from './loop.js';
+import { everyNth, everyPicture, wantsCalm } from './loop.js';
 import { seeded } from './seeded.js';
 import { torning } from './tape.js';
 import { PACE_PART, paint } from './paint.js';
+import { still } from './still.js';
 
 const ROLL_OUT_MS = 700;            // how long the tape takes to reach a newly confirmed point
 const CALM_EVERY_MS = 1_000;        // with less motion asked for, the estimate steps once a second
 const ROLLING = new Set(['waiting', 'seated', 'ready', 'working', 'held']);        // a roll stands at the tape's end
 const UNPACED = new Set(['held', 'finished', 'withdrawn', 'disqualified']);                             // a finished lane's own time stands, and so would its line
 const LEAST_MOVE = 0.25;            // CSS pixels; less is not worth a change
+
+const STILL = ['floor', 'dash', 'tape', 'pace'];
+const LEAST_TURN = 0.05;            // radians; less is not worth drawing the roll again
 
 /** @typedef {import('./layout.js').Step} Step */
 export class Strip {
@@ -40,19 +46,26 @@ export class Strip {
     /** @type {number|null} */ this.shown = null;   // 0 to 1: the tape's end as it is drawn now
     /** @type {{from: number, to: number, at: number}|null} */ this.rolling = null;
     /** @type {Record<string, any>} */ this.drawn = {};
-    this.dashedFrom = -1;
-    this.calmAt = 0;
+    this.away = false;              // its page is turned away, or it is not laid out yet
+    this.calmAt = this.movedAt = 0;
+    this.every = 1;                 // pictures from one at which dash and cap pace are looked at to the next
+    this.fresh = true;              // something was told that is not drawn
+    this.rolls = false;             // the tape's end is on its way
     this.noteWidth = this.noteHeight = 0;
-    this.parts = build(host, colour, decorative);
+    /** @type {boolean|null} */ this.paced = false;     // whether the cap pace line is there
+    /** @type {Record<string, any>} */ this.parts = build(host, colour, decorative);
+    this.painted = 0;               // how often
+    /** @type {Record<string, HTMLCanvasElement>} */ this.canvases = Object.fromEntries(STILL.map(name => [name, this.parts[name]]));
     this.sizes = new ResizeObserver(() => this.measure());
     this.sizes.observe(host);
-    this.stop = everyPicture(at => this.turn(at));
+    this.stop = everyPicture((at, nth) => this.turn(at, nth));
   }
 
   /** Takes the lane's newest state. @param {any} lane as in the frame @param {() => number|null} clock lane time now, in milliseconds */
   update(lane, clock = this.clock) {
     this.lane = lane;
     this.clock = clock;
+    this.fresh = true;
     if (this.host.dataset.status !== lane.status) {
       this.host.dataset.status = lane.status;
       this.drawn = {};
@@ -69,6 +82,7 @@ export class Strip {
 
   dispose() {
     this.stop();
+    this.painted++;
     this.sizes.disconnect();
     this.host.replaceChildren();
     this.host.classList.remove('strip');
@@ -78,13 +92,33 @@ export class Strip {
 
   measure() {
     const { width, height } = this.host.getBoundingClientRect();
-    if (width < 20 || height < 4) return;                           // its page is turned away, or not laid out yet
+    this.away = width < 20 || height < 4;
+    if (this.away) return;
     const scale = globalThis.devicePixelRatio || 1;
     if (this.width === width && this.height === height && this.scale === scale) return;
     const end = width - height * PACE_PART * 1.5;                    // the line must have room at the very end
-    Object.assign(this, { width, height, scale, gutter: height, end, drawn: {} });
-    paint(this);
+    Object.assign(this, { width, height, scale, gutter: height, end, drawn: {}, fresh: true });
+    this.settle();
     this.write();
+  }
+
+  /** Paints all, and makes still images of it. */
+  settle() {
+    const painted = ++this.painted;
+    for (const name of STILL) {
+      const canvas = this.canvases[name];
+      if (this.parts[name] !== canvas) this.parts[name].replaceWith(canvas);
+      this.parts[name] = canvas;
+    }
+    this.paced = null;
+    paint(this);
+    for (const name of STILL) {
+      still(this.canvases[name], image => {
+        if (painted !== this.painted) return false;
+        this.parts[name] = image;
+        return true;
+      });
+    }
   }
 
   /** Draws all again, after colours changed. */
@@ -92,19 +126,24 @@ export class Strip {
 
   goal() { return this.lane ? confirmedAt(this.layout, this.steps, this.lane) : 0; }
 
-  /** One picture: moves what has moved. */
-  turn(at) {
-    if (!this.lane || !this.width) return;
-    this.rollOut(at);
+  /** One picture: moves what has moved. @param {number} at performance.now() @param {number} nth number of the picture */
+  turn(at, nth) {
+    if (!this.lane || !this.width || this.away || !(this.fresh || this.rolls || nth % this.every === 0)) return;
+    this.rolls = this.rollOut(at);
     if (this.hint || this.hinted) { this.hinted = this.hint; this.write(); }
     if (wantsCalm() && at - this.calmAt < CALM_EVERY_MS && this.drawn.tape !== undefined) return;
+    this.fresh = false;
     this.calmAt = at;
-    const laneMs = this.clock();
+    const laneMs = this.clock(), before = this.drawn.ahead ?? 0, line = this.drawn.pace ?? 0;
     const paced = this.showPace && !UNPACED.has(this.lane.status);
     this.place(estimatedAt(this.layout, this.steps, this.lane, laneMs, this.windows), paced ? capPaceAt(laneMs, this.capMs) : null);
+    const far = Math.max(Math.abs(this.drawn.ahead - before), Math.abs((this.drawn.pace ?? 0) - line));
+    if (far === 0 && nth - this.movedAt < 16) return;
+    this.every = everyNth(far / (nth - this.movedAt), LEAST_MOVE);
+    this.movedAt = nth;
   }
 
-  /** The tape's end runs to the confirmed point, quickly and then slower. */
+  /** The tape's end runs to the confirmed point, quickly and then slower. @returns {boolean} whether it is on its way */
   rollOut(at) {
     const goal = this.goal();
     if (goal !== this.rolling?.to) this.rolling = { from: this.shown ?? goal, to: goal, at };
@@ -112,33 +151,54 @@ export class Strip {
     const part = wantsCalm() ? 1 : Math.min(1, (at - since) / ROLL_OUT_MS);
     this.shown = from + (to - from) * (1 - (1 - part) ** 3);
     this.moved('tape', this.along(this.shown), x => this.layTape(x));
+    return part < 1;
   }
 
   place(estimate, pace) {
-    const { dash, pace: line } = this.parts;
-    const ahead = estimate === null ? 0 : this.along(estimate);
-    if (this.dashedFrom !== this.drawn.tape) this.drawn.ahead = undefined;
-    this.moved('ahead', Math.max(ahead, this.drawn.tape), x => {
-      this.dashedFrom = this.drawn.tape;
-      dash.style.clipPath = `inset(0 ${Math.max(0, this.width - x)}px 0 ${this.drawn.tape}px)`;
-    });
-    line.hidden = pace === null;
+    const { ahead, dash, pace: line } = this.parts;
+    // It begins under the tape, which nothing shows through. Where there is nothing to guess it stands before its beginning.
+    this.moved('ahead', estimate === null ? 0 : Math.max(this.along(estimate), this.drawn.tape), x => this.uncover(ahead, dash, x));
+    if (this.paced !== (pace !== null)) { this.paced = pace !== null; line.hidden = !this.paced; }
     if (pace === null) this.drawn.pace = null;
     else this.moved('pace', this.along(pace), x => { line.style.transform = `translateX(${x}px)`; });
   }
 
   /** Uncovers the tape up to x; a roll stands with its front edge there, and where there is no roll the tape is torn. */
   layTape(x) {
-    const { laid, end } = this.parts, { height } = this;
-    const depth = height * 0.8;
+    const { laid, tape, end } = this.parts, { height } = this;
     const worked = (x - this.gutter) / Math.max(1, this.end - this.gutter);
     const size = 1 - 0.22 * worked;                                // the roll gets smaller as it is used up
-    const under = ROLLING.has(this.lane.status) ? x - height * size / 2 : x;        // the tape goes in under the roll's middle
-    const cut = this.torn.map(([part, out]) => `${(under + out * depth).toFixed(1)}px ${(part * 100).toFixed(1)}%`);
-    laid.style.clipPath = under >= this.end - 0.5 ? 'none' : `polygon(-9px 0,${under}px 0,${cut.join()},${under}px 100%,-9px 100%)`;
+    const rolls = ROLLING.has(this.lane.status);
+    this.uncover(laid, tape, rolls ? x - height * size / 2 : this.width);        // the tape goes in under the roll's middle
+    const torn = rolls || x >= this.end - 0.5 ? '' : this.tornAt(x);
+    if (tape.style.clipPath !== torn) tape.style.clipPath = torn;
     end.style.transform = `translateX(${x - (height * (1 + size)) / 2}px)`;
-    this.parts.roll.style.transform = `scale(${size.toFixed(3)}) rotate(${((x - this.gutter) / (height * 0.5)).toFixed(3)}rad)`;
+    if (rolls) this.turnRoll(size, (x - this.gutter) / (height * 0.5));
     this.seat();
+  }
+
+  /** Turns the roll. Drawn anew and not turned by the page: a layer that stands askew costs the display a picture of its own. @param {number} size 1 when whole @param {number} angle */
+  turnRoll(size, angle) {
+    const step = Math.round(angle / LEAST_TURN);
+    if (step === this.drawn.roll) return;
+    this.drawn.roll = step;
+    const { roll, wound } = this.parts, { height, scale } = this, ink = /** @type {CanvasRenderingContext2D} */ (roll.getContext('2d')), part = scale * size;
+    ink.setTransform(1, 0, 0, 1, 0, 0);
+    ink.clearRect(0, 0, roll.width, roll.height);
+    ink.translate(roll.width / 2, roll.height / 2);
+    ink.rotate(step * LEAST_TURN);
+    ink.drawImage(wound, -height * part / 2, -height * part / 2, height * part, height * part);
+  }
+
+  tornAt(x) {
+    const cut = this.torn.map(([part, out]) => `${(x + out * this.height * 0.8).toFixed(1)}px ${(part * 100).toFixed(1)}%`);
+    return `polygon(-9px 0px, ${x}px 0px, ${cut.join(', ')}, ${x}px 100%, -9px 100%)`;
+  }
+
+  /** Shows what lies in a window up to x. @param {HTMLElement} window as wide as the strip @param {HTMLElement} inside @param {number} x */
+  uncover(window, inside, x) {
+    window.style.transform = `translateX(${x - this.width}px)`;
+    inside.style.transform = `translateX(${this.width - x}px)`;
   }
 
   along(part) { return this.gutter + part * (this.end - this.gutter); }
@@ -180,13 +240,13 @@ function build(host, colour, decorative) {
   host.dataset.colour = String(colour);
   if (decorative) host.setAttribute('aria-hidden', 'true'); else host.setAttribute('role', 'img');
   const canvas = name => add(host, document.createElement('canvas'), name);
-  const floor = canvas('strip-floor'), dash = canvas('strip-dash');
+  const floor = canvas('strip-floor'), ahead = add(host, document.createElement('div'), 'strip-ahead');
   const laid = add(host, document.createElement('div'), 'strip-laid'), end = add(host, document.createElement('div'), 'strip-end');
   const pace = canvas('strip-pace'), note = add(host, document.createElement('span'), 'strip-note');
   pace.hidden = note.hidden = true;
   return {
-    floor, dash, laid, end, pace, note,
-    tape: add(laid, document.createElement('canvas'), 'strip-tape'), roll: add(end, document.createElement('canvas'), 'strip-roll'),
+    floor, ahead, laid, end, pace, note, dash: add(ahead, document.createElement('canvas'), 'strip-dash'),
+    tape: add(laid, document.createElement('canvas'), 'strip-tape'), roll: add(end, document.createElement('canvas'), 'strip-roll'), wound: document.createElement('canvas'),
   };
 }
 

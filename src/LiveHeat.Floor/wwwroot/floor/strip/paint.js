@@ -3,6 +3,7 @@ import { chalkDashes, chalkDown } from './chalk.js';
 import { drawRoll } from './roll.js';
 import { drawTape } from './tape.js';
 
+const FAINT = 0.7;
 const TAPE_PART = 0.76;             // of the strip's height; the roll has all of it
 export const PACE_PART = 0.105;     // width of the cap pace line
 
@@ -22,10 +23,15 @@ export function paint(strip) {
   cloth.translate(0, top);
   drawTape(cloth, { from: gutter, to: end, height: tall, joints: layout.joints, colour: tape, seed: number });
 
-  chalkDashes(sized(parts.dash, width, height, scale), {
+  const dash = sized(parts.dash, width, height, scale);
+  chalkDashes(dash, {
     y: height / 2, from: gutter, to: end, width: Math.max(2.5, height * 0.11), dash: height * 0.22, gap: height * 0.16, colour: chalk, seed: number,
   });
-  drawRoll(sized(parts.roll, height, height, scale), { size: height, colour: tape, ground });
+  dash.globalCompositeOperation = 'destination-in';       // fainter as a whole: it is an estimate
+  dash.fillStyle = `rgb(0 0 0 / ${FAINT})`;
+  dash.fillRect(0, 0, width, height);
+  sized(parts.roll, height, height, scale);
+  drawRoll(sized(parts.wound, height, height, scale), { size: height, colour: tape, ground });
 
   const reach = parseFloat(style.getPropertyValue('--pace-reach')) || 0;        // how far the line goes on above and below, pixels
   const line = height * PACE_PART, wide = line * 3;
