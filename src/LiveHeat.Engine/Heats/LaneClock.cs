@@ -48,6 +48,23 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
     /// <summary>Lane time of an instant; null when no start is in force.</summary>
     public long? LaneMs(Instant instant) => Heat.HeatMs(instant) - HeldMs(instant);
 
+    /// <summary>The heat time at which the lane time is reached, as far as the holds known now tell.</summary>
+    public long HeatMsOf(long laneMs)
+    {
+        var heldMs = 0L;
+        foreach (var hold in Holds)
+        {
+            if (Math.Max(0, Heat.HeatMs(hold.From) ?? 0) - heldMs >= laneMs)
+            {
+                break;
+            }
+
+            heldMs += hold.Until is null ? 0 : WorkingMs(Heat, hold);
+        }
+
+        return laneMs + heldMs;
+    }
+
     /// <summary>Milliseconds of heat time that the holds took before the instant.</summary>
     public long HeldMs(Instant instant)
     {

@@ -9,6 +9,11 @@ namespace LiveHeat.Engine.Heats;
 /// <param name="Fact">The tap that says so.</param>
 public readonly record struct Split(long LaneMs, int UncertaintyMs, FactId Fact);
 
+/// <summary>How far a lane came in one round by the clock.</summary>
+/// <param name="Done">The last step done in it; the one before its first when nothing was.</param>
+/// <param name="Count">Units of the step after that one; 0 when all of the round is done.</param>
+public readonly record struct RoundDone(int Done, int Count);
+
 /// <summary>A witness and the lane's judge have a step done at times further apart than both their clocks can be wrong. Flagged, never decided here.</summary>
 /// <param name="Step">The step.</param>
 /// <param name="Judged">What counts: the judge's time.</param>
@@ -157,6 +162,12 @@ public sealed record LaneState
 
     /// <summary>Readings entered, by step.</summary>
     public Items<(int Step, decimal Value)> Values { get; init; }
+
+    /// <summary>Each round by the clock, in order; empty where the work follows no clock.</summary>
+    public Items<RoundDone> Rounds { get; init; }
+
+    /// <summary>Turns the floor's clock into the lane's; null where nothing was folded.</summary>
+    internal LaneClock? Clock { get; init; }
 
     /// <summary>Attempts at a load that count, by step.</summary>
     public Items<JudgedAttempt> Attempts { get; init; }

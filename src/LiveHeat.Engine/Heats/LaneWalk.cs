@@ -90,6 +90,8 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Substitutes = substitutes.Select(pair => (pair.Key, pair.Value)).ToItems(),
             Shares = score.Shares.All(),
             Values = score.Values,
+            Rounds = score.Windows.All(score.Counts),
+            Clock = clock,
             Attempts = attempts,
             TimedFinishes = finish.Timed,
             ReadBack = readBack,

@@ -31,6 +31,10 @@ internal sealed class LaneWindows(RelayPlan plan)
         }
     }
 
+    /// <summary>How far the lane came in each.</summary>
+    public Items<RoundDone> All(LaneCounts counts) =>
+        scored.Select((done, i) => new RoundDone(done, done < plan.Windows[i].Last ? counts.Shown(done + 1) : 0)).ToItems();
+
     /// <summary>What all rounds are worth, their open sets with what was counted of them.</summary>
     public int Worth(LaneCounts counts)
     {

@@ -14,29 +14,7 @@ public static class CardDifferences
             return [];
         }
 
-        var found = new List<CardDifference>();
-        var (phone, paper) = (lane.DoneSteps, Math.Min(card.DoneSteps, lane.Plan.LastStep));
-        if (phone != paper)
-        {
-            found.Add(new CardDifference(DifferenceKind.Reached, Math.Min(phone, paper) + 1, phone, paper));
-        }
-
-        foreach (var line in card.Lines.Where(line => lane.Plan.Find(line.Step) is not null))
-        {
-            found.AddRange(line.Step <= Math.Min(phone, paper) ? OfDone(heat, lane, line) : []);
-            if (line.NoReps is { } noReps && lane.Plan.Find(line.Step)!.Kind == StepKind.Set && lane.NoReps[line.Step - 1] != noReps)
-            {
-                found.Add(new CardDifference(DifferenceKind.NoReps, line.Step, lane.NoReps[line.Step - 1], noReps));
-            }
-        }
-
-        // How much of which set is only the same question where both have the same set open.
-        if (card.AtCap is { } atCap && lane.Plan.Find(paper + 1) is { Kind: StepKind.Set } && (phone != paper || lane.Count != atCap))
-        {
-            found.Add(new CardDifference(DifferenceKind.AtCap, paper + 1, phone == paper ? lane.Count : null, atCap));
-        }
-
-        return found.OrderBy(one => one.Step).ThenBy(one => one.Kind).ToItems();
+        return CardStretch.Of(lane, card).SelectMany(stretch => Of(heat, lane, card, stretch)).OrderBy(one => one.Step).ThenBy(one => one.Kind).ToItems();
     }
 
     /// <summary>When the phone has a step done, as the floor's clock showed it; null when it does not know.</summary>
@@ -46,40 +24,100 @@ public static class CardDifferences
     /// <summary>What is on a lane's record that a phone or an earlier card told: false where all of it is to come from paper.</summary>
     public static bool HasTaps(HeatState heat, LaneNumber lane) => heat.StandingTaps(lane).Any(tap => tap is HeatFact.AtStep or HeatFact.LaneStopped);
 
-    private static IEnumerable<CardDifference> OfDone(HeatState heat, LaneState lane, PaperLine line)
+    private static IEnumerable<CardDifference> Of(HeatState heat, LaneState lane, PaperCard card, CardStretch stretch)
     {
-        if (line.Time is { } time)
+        var (phone, paper) = (stretch.Phone, stretch.Paper);
+        if (phone != paper)
         {
-            var split = lane.Splits[line.Step - 1];
-            var within = time.WithinMs + (split?.UncertaintyMs ?? 0) + (2 * (long)heat.Snapshot!.HandTimingMs);
-            if (PhoneMs(heat, lane, line.Step) is not { } phoneMs)
+            yield return new CardDifference(DifferenceKind.Reached, Math.Min(phone, paper) + 1, phone, paper);
+        }
+
+        foreach (var line in card.Lines.Where(line => stretch.Has(line.Step)))
+        {
+            var step = lane.Plan.Find(line.Step)!;
+            foreach (var difference in line.Step <= Math.Min(phone, paper) ? OfTime(heat, lane, line).Concat(OfEntered(lane, line, step)) : [])
             {
-                yield return new CardDifference(DifferenceKind.TimeMissing, line.Step, null, time.HeatMs);
+                yield return difference;
             }
-            else if (Math.Abs(phoneMs - time.HeatMs) > within)
+
+            if (line.NoReps is { } noReps && step.Kind == StepKind.Set && lane.NoReps[line.Step - 1] != noReps)
             {
-                yield return new CardDifference(DifferenceKind.Time, line.Step, phoneMs, time.HeatMs, within);
+                yield return new CardDifference(DifferenceKind.NoReps, line.Step, lane.NoReps[line.Step - 1], noReps);
+            }
+
+            if (line.Shares.Count > 0 && step.MinimumEach is not null && SharesOf(lane, line.Step) is var shares && shares != Told(line.Shares))
+            {
+                yield return new CardDifference(DifferenceKind.Shares, line.Step, shares.Count == 0 ? null : shares.Sum(share => share.Units), line.Shares.Sum(share => share.Units))
+                {
+                    PhoneShares = shares, PaperShares = Told(line.Shares),
+                };
             }
         }
 
-        if (line.Value is { } value && lane.Plan.Find(line.Step)!.Kind == StepKind.Value && ValueOf(lane, line.Step) != value)
+        // How much of which set is only the same question where both have the same set open.
+        if (stretch.PaperCount is { } count && stretch.Has(paper + 1) && lane.Plan.Find(paper + 1) is { Kind: StepKind.Set } && (phone != paper || stretch.PhoneCount != count))
+        {
+            yield return new CardDifference(DifferenceKind.AtCap, paper + 1, phone == paper ? stretch.PhoneCount : null, count);
+        }
+    }
+
+    private static IEnumerable<CardDifference> OfTime(HeatState heat, LaneState lane, PaperLine line)
+    {
+        if (line.Time is not { } time)
+        {
+            yield break;
+        }
+
+        var split = lane.Splits[line.Step - 1];
+        var within = time.WithinMs + (split?.UncertaintyMs ?? 0) + (2 * (long)heat.Snapshot!.HandTimingMs);
+        if (PhoneMs(heat, lane, line.Step) is not { } phoneMs)
+        {
+            yield return new CardDifference(DifferenceKind.TimeMissing, line.Step, null, time.HeatMs);
+        }
+        else if (Math.Abs(phoneMs - time.HeatMs) > within)
+        {
+            yield return new CardDifference(DifferenceKind.Time, line.Step, phoneMs, time.HeatMs, within);
+        }
+    }
+
+    /// <summary>Readings and attempts.</summary>
+    private static IEnumerable<CardDifference> OfEntered(LaneState lane, PaperLine line, Step step)
+    {
+        if (line.Value is { } value && step.Kind == StepKind.Value && ValueOf(lane, line.Step) != value)
         {
             yield return new CardDifference(DifferenceKind.Value, line.Step, ValueOf(lane, line.Step), value);
         }
-    }
 
-    private static decimal? ValueOf(LaneState lane, int step)
-    {
-        foreach (var (number, value) in lane.Values)
+        if (line is not { Load: { } load, Good: { } good } || step.Kind != StepKind.Attempt)
         {
-            if (number == step)
-            {
-                return value;
-            }
+            yield break;
         }
 
-        return null;
+        var tried = AttemptOf(lane, line.Step);
+        if (tried?.Load != load)
+        {
+            yield return new CardDifference(DifferenceKind.Load, line.Step, tried?.Load, load);
+        }
+
+        if (tried?.Good != good)
+        {
+            yield return new CardDifference(DifferenceKind.Lift, line.Step, tried is { } phone ? Number(phone.Good) : null, Number(good));
+        }
     }
+
+    private static decimal Number(bool good) => good ? 1 : 0;
+
+    /// <summary>Those who did something, by number.</summary>
+    private static Items<Share> Told(IEnumerable<Share> shares) => shares.Where(share => share.Units != 0).OrderBy(share => share.Athlete).ToItems();
+
+    /// <summary>What the phone said of each athlete; where nobody had said who worked, it said nothing of them.</summary>
+    private static Items<Share> SharesOf(LaneState lane, int step) => Told(lane.Shares.Where(share => share.Step == step && share.Athlete > 0));
+
+    /// <summary>What the phone said of an attempt; null when nothing.</summary>
+    internal static JudgedAttempt? AttemptOf(LaneState lane, int step) => lane.Attempts.Where(attempt => attempt.Step == step).Select(attempt => (JudgedAttempt?)attempt).FirstOrDefault();
+
+    /// <summary>What the phone said of a reading; null when nothing.</summary>
+    private static decimal? ValueOf(LaneState lane, int step) => lane.Values.Where(value => value.Step == step).Select(value => (decimal?)value.Value).FirstOrDefault();
 
     private static Timing.Instant InstantOf(HeatState heat, Split split) => heat.Find(split.Fact)?.Fact switch
     {
