@@ -14,6 +14,10 @@ internal static class CardPaging
     private const double BoxLine = 4.5;
     private const double Around = 1.8;
     private const double MoreRounds = 46;
+    private const double Mark = 4.8;
+    private const double AttemptLine = 6;
+    private const double TallyLine = 5.6;
+    private const double RoundEnd = 7;
 
     /// <summary>No set is torn, so one column is longer than the other by as much as a set.</summary>
     private const double Uneven = 12;
@@ -24,13 +28,16 @@ internal static class CardPaging
     /// <summary>Letters of a label in a row, beside the no-rep line.</summary>
     private const int LettersInRow = 34;
 
-    public static IReadOnlyList<IReadOnlyList<CardRound>> Pages(IReadOnlyList<CardRound> rounds, bool endless)
+    /// <param name="rounds">All that is to be marked.</param>
+    /// <param name="endless">There is room for more rounds at the end.</param>
+    /// <param name="marks">Sentences that say how it is marked, from 1.</param>
+    public static IReadOnlyList<IReadOnlyList<CardRound>> Pages(IReadOnlyList<CardRound> rounds, bool endless, int marks)
     {
         var pages = new List<IReadOnlyList<CardRound>>();
         var left = rounds.ToList();
         while (left.Count > 0)
         {
-            var head = pages.Count == 0 ? FirstHead : NextHead;
+            var head = pages.Count == 0 ? FirstHead + (Mark * (marks - 1)) : NextHead;
             var (last, whole) = ((2 * (Sheet - head - Foot)) - Uneven - (endless ? MoreRounds : 0), (2 * (Sheet - head)) - Uneven);
             if (left.Sum(Height) <= last)
             {
@@ -78,7 +85,7 @@ internal static class CardPaging
 
             if (fits > 0)
             {
-                page.Add(round with { Lines = [.. round.Lines.Take(fits)] });
+                page.Add(round with { Lines = [.. round.Lines.Take(fits)], End = null });
                 round = round with { Lines = [.. round.Lines.Skip(fits)] };
             }
 
@@ -88,13 +95,13 @@ internal static class CardPaging
         return (page, []);
     }
 
-    private static double Height(CardRound round) => Heading + round.Lines.Sum(Height);
+    private static double Height(CardRound round) => Heading + round.Lines.Sum(Height) + (round.End is null ? 0 : RoundEnd);
 
     private static double Height(CardLine line)
     {
         var letters = line.Label.Length + line.Notes.Length + line.Who.Length + 2;
         var text = TextLine * ((letters + LettersInRow - 1) / LettersInRow);
         var boxes = line.Kind == "set" ? BoxLine * ((line.Boxes + BoxesInRow - 1) / BoxesInRow) : line.Kind == "value" ? BoxLine : 0;
-        return text + boxes + Around;
+        return text + boxes + (line.Kind == "attempt" ? AttemptLine : 0) + (TallyLine * line.Tallies.Count) + Around;
     }
 }

@@ -49,16 +49,18 @@ public sealed class CardKindsTests
     }
 
     /// <summary>A card that was typed in wrong is put right from the card: what comes later must not be in front of what it replaces.</summary>
-    [Fact]
-    public void An_attempt_from_paper_is_put_right_from_paper()
+    [Theory]
+    [InlineData("", 2)]
+    [InlineData("lane 1 lifts 80 in step 4 at 2:00", 1)]
+    public void An_attempt_from_paper_is_put_right_from_paper(string phone, int again)
     {
         var wrong = Card(Attempt(1, 100, true), Attempt(2, 105, true), Attempt(4, 80, true));
-        var right = Card(Attempt(1, 100, true), Attempt(2, 106, true), Attempt(4, 80, true));
-        var heat = After(HeatScript.Play("start", Lifting), wrong);
+        var right = wrong with { Lines = wrong.Lines.Select(line => line.Step == again ? line with { Load = 106 } : line).ToItems() };
+        var heat = After(HeatScript.Play($"start\n{phone}", Lifting), wrong);
 
         var lane = After(heat, right).Find(Some.Lane(1))!;
 
-        Assert.Equal([100m, 106m, 80m], lane.Attempts.Select(attempt => attempt.Load));
+        Assert.Equal([again == 1 ? 106m : 100m, again == 2 ? 106m : 105m, 80m], lane.Attempts.Select(attempt => attempt.Load));
     }
 
     [Fact]
@@ -123,6 +125,17 @@ public sealed class CardKindsTests
     }
 
     [Fact]
+    public void Where_the_phone_counted_and_nobody_said_who_worked_it_said_nothing_of_anybody()
+    {
+        var heat = HeatScript.Play("start\nlane 1 count 45 of step 1 at 1:00\nlane 1 step 1 done at 3:00", Pool);
+
+        var one = Assert.Single(CardDifferences.Of(heat, Some.Lane(1), Card(new PaperLine(1, true) { Shares = [new(1, 1, 60)] })));
+
+        Assert.Null(one.Phone);
+        Assert.Empty(one.PhoneShares);
+    }
+
+    [Fact]
     public void An_open_pool_has_its_shares_and_its_count()
     {
         var card = new PaperCard([new PaperLine(1, false) { Shares = [new(1, 1, 25), new(1, 2, 20)] }], 45);
@@ -146,6 +159,15 @@ public sealed class CardKindsTests
     }
 
     [Fact]
+    public void A_round_in_which_nothing_was_done_stays_empty()
+    {
+        var card = new PaperCard([new PaperLine(2, true), new PaperLine(5, true)], null);
+
+        Assert.Equal([DifferenceKind.Reached, DifferenceKind.Reached], CardDifferences.Of(HeatScript.Play("start", ByClock), Some.Lane(1), card).Select(one => one.Kind));
+        Assert.Equal([2, 2, 5], Whole(ByClock, "", card).Rounds.Select(round => round.Done));
+    }
+
+    [Fact]
     public void Rounds_by_the_clock_differ_each_on_its_own()
     {
         const string Phone = "lane 1 step 2 done at 0:50\nlane 1 step 3 done at 2:00\nlane 1 4 reps at cap in step 4 at 2:31";
@@ -162,20 +184,17 @@ public sealed class CardKindsTests
         Assert.Equal([1, 3], first.Rounds.Take(2).Select(round => round.Done));
     }
 
-    /// <summary>The lane was held for 20 s in its first round: on the floor's clock its rounds end later, and what has no time must still lie in them.</summary>
-    [Fact]
-    public void Of_a_lane_that_was_held_its_rounds_end_later_on_the_floors_clock()
+    /// <summary>A lane held for 20 s: on the floor's clock the round it was held in ends later, and those before it do not. What has no time must still lie in its round.</summary>
+    [Theory]
+    [InlineData("0:10", "0:30", 80_000)]
+    [InlineData("2:00", "2:20", 60_000)]
+    public void Of_a_lane_that_was_held_rounds_end_later_on_the_floors_clock(string from, string until, int endMs)
     {
-        var heat = HeatScript.Play("start\nhold lane 1 at 0:10\nresume lane 1 at 0:30", ByClock);
-        var card = Card(new PaperLine(1, true) { Time = new PaperTime(75_000, PaperTime.SecondsMs) }, new PaperLine(2, true), new PaperLine(6, true));
-
-        var after = After(heat, card);
+        var heat = HeatScript.Play($"start\nhold lane 1 at {from}\nresume lane 1 at {until}", ByClock);
+        var after = After(heat, Card(new PaperLine(2, true), new PaperLine(6, true)));
 
         Assert.Equal([2, 2, 6], after.Find(Some.Lane(1))!.Rounds.Select(round => round.Done));
-        Assert.Equal(80_000, after.Clock.HeatMs(Done(after, 2)));
-        Assert.Equal(55_000, after.Find(Some.Lane(1))!.Splits[0]!.Value.LaneMs);
-
-        static Timing.Instant Done(HeatState heat, int step) => heat.StandingTaps(Some.Lane(1)).OfType<HeatFact.StepDone>().Single(done => done.Step == step).Instant;
+        Assert.Equal(endMs, after.Clock.HeatMs(after.StandingTaps(Some.Lane(1)).OfType<HeatFact.StepDone>().Single(done => done.Step == 2).Instant));
     }
 
     [Fact]

@@ -35,9 +35,11 @@ public sealed class CardMakingTests
     [InlineData("carry", 400, 1, false, 1, "m", "")]
     [InlineData("row", 12, 1, false, 1, "cal", "")]
     [InlineData("bar", 1, 1, true, 0, "kg", "")]
+    [InlineData("stone", 1, 1, true, 0, "lb", "")]
     public void Boxes(string movement, int quantity, int increment, bool reading, int boxes, string? field, string notes)
     {
         var workout = Some.Workout(prescriptions: Some.Prescription(round: new PrescribedSet(movement, quantity, Increment: increment, Reading: reading)));
+        workout = workout with { Movements = workout.Movements.With(Some.Movement("stone", "stone", Unit.Lb)) };
 
         var line = CardMaking.Of(Some.Snapshot(1, workout), null).Lanes[0].Pages.SelectMany(page => page).First().Lines[0];
 
