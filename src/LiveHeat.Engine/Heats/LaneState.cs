@@ -225,6 +225,9 @@ public sealed record LaneState
     /// <summary>Its tiebreak set is done and nobody knows when, and it may count: the team is not through.</summary>
     public bool TiebreakMissing => !Finished && !Unranked && Plan.TiebreakStep <= DoneSteps && Tiebreak is null;
 
+    /// <summary>The step is done, or one that implies it; of rounds by the clock each on its own.</summary>
+    public bool HasDone(int step) => Plan.Windows.Select((window, i) => (window, i)).FirstOrDefault(pair => step <= pair.window.Last) is { window: not null, i: var round } ? Rounds[round].Done >= step : step <= DoneSteps;
+
     /// <summary>The step that is to be done next for the score; null when finished.</summary>
     public Step? OpenStep() => Plan.Find(DoneSteps + 1);
 

@@ -1,8 +1,11 @@
 using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Sheets;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Paper;
 using LiveHeat.Engine.Rules;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Screens.Words;
 
@@ -72,24 +75,35 @@ public static class PaperWords
 
     public static string OnRecord(HeatState heat, LaneState lane, int step)
     {
-        var when = CardDifferences.PhoneMs(heat, lane, step) is { } ms ? TimeWords.Clock(ms, 1) : step <= lane.DoneSteps ? Words[nameof(OnRecord)] : Nothing;
+        var when = CardDifferences.PhoneMs(heat, lane, step) is { } ms ? TimeWords.Clock(ms, 1) : lane.HasDone(step) ? Words[nameof(OnRecord)] : Nothing;
+        when = PaperKindWords.Entered(lane, step) is { Length: > 0 } entered ? $"{when}, {entered}" : when;
         return lane.NoReps[step - 1] is > 0 and var noReps ? $"{when}, {LaneMarkWords.NoReps(noReps)}" : when;
     }
 
     /// <summary>What it is about: "12 cal row: when".</summary>
     public static string About(CardDifference one, SheetLane lane) => one.Kind switch
     {
-        DifferenceKind.Reached => Words[$"{nameof(About)}.Reached"],
+        DifferenceKind.Reached => PaperKindWords.RoundOf(lane, one.Step) is { } round ? PaperKindWords.InRound(round) : Words[$"{nameof(About)}.Reached"],
         DifferenceKind.Time or DifferenceKind.TimeMissing => Words.Say($"{nameof(About)}.Time", Label(lane, one.Step)),
         DifferenceKind.Value => Words.Say($"{nameof(About)}.Value", Label(lane, one.Step)),
         DifferenceKind.NoReps => Words.Say($"{nameof(About)}.NoReps", Label(lane, one.Step)),
+        DifferenceKind.Load => PaperKindWords.AboutLoad(Label(lane, one.Step)),
+        DifferenceKind.Lift => PaperKindWords.AboutLift(Label(lane, one.Step)),
+        DifferenceKind.Shares => PaperKindWords.AboutShares(Label(lane, one.Step)),
+        _ when lane.Windows is not null => PaperKindWords.AboutAtEnd(Label(lane, one.Step)),
         _ => Words.Say($"{nameof(About)}.AtCap", Label(lane, one.Step)),
     };
 
-    public static string Said(CardDifference one, decimal? said, SheetLane lane) => one.Kind switch
+    /// <summary>What the card says of it, or what the phone said.</summary>
+    public static string Said(CardDifference one, bool paper, SheetLane lane) => Said(one, paper ? one.Paper : one.Phone, paper ? one.PaperShares : one.PhoneShares, lane);
+
+    private static string Said(CardDifference one, decimal? said, Items<Share> shares, SheetLane lane) => one.Kind switch
     {
         _ when said is null => Words[$"{nameof(Said)}.Nothing"],
-        DifferenceKind.Reached when said == 0 => Words[$"{nameof(Said)}.NothingDone"],
+        DifferenceKind.Load => PaperKindWords.Amount(said.Value, lane.Steps[one.Step - 1].Unit),
+        DifferenceKind.Lift => PaperKindWords.IsGood(said == 1),
+        DifferenceKind.Shares => PaperKindWords.Parts(shares, lane.Athletes),
+        DifferenceKind.Reached when said == 0 || PaperKindWords.RoundOf(lane, (int)said.Value) != PaperKindWords.RoundOf(lane, one.Step) => Words[$"{nameof(Said)}.NothingDone"],
         DifferenceKind.Reached => Words.Say($"{nameof(Said)}.DoneTo", Label(lane, (int)said.Value), (int)said.Value, lane.Steps.Count),
         DifferenceKind.Time or DifferenceKind.TimeMissing => TimeWords.Clock((long)said.Value, 1),
         _ => said.Value.ToString("0.###", Numbers.Format),
@@ -100,6 +114,11 @@ public static class PaperWords
 
     public static string Of(CardWrite write, LaneState lane, HeatState heat) => write.Command switch
     {
+        HeatCommand.Add { Tap: HeatFact.AttemptJudged attempt } => PaperKindWords.Tried(Label(lane, write.Step), PaperKindWords.Amount(attempt.Load, UnitOf(lane, write.Step)), PaperKindWords.IsGood(attempt.Good)),
+        HeatCommand.Add { Tap: HeatFact.ValueEntered value } => PaperKindWords.Read(Label(lane, write.Step), PaperKindWords.Amount(value.Value, UnitOf(lane, write.Step))),
+        HeatCommand.Add { Tap: HeatFact.AthleteWorking works } => PaperKindWords.Worked(lane.Plan.Athletes[works.Athlete - 1], Label(lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.CountReached reached } => PaperKindWords.Counted(reached.Count, Label(lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.RepsAtCap left } when lane.Plan.Windows.Count > 0 => PaperKindWords.Counted(left.Count, Label(lane, write.Step)),
         HeatCommand.Add { Tap: HeatFact.Done { TimeKnown: true } tap } => Words.Say($"{nameof(Of)}.DoneAt", Label(lane, write.Step), At(heat, tap)),
         HeatCommand.Add { Tap: HeatFact.Done } => Words.Say($"{nameof(Of)}.Done", Label(lane, write.Step)),
         HeatCommand.Add { Tap: HeatFact.NoRep } => Words.Say($"{nameof(Of)}.NoRep", Label(lane, write.Step)),
@@ -111,7 +130,7 @@ public static class PaperWords
     /// <summary>What a lane has to show: "9 of 9 steps, 88 reps, finish 3:00.0".</summary>
     public static string Shows(LaneState lane) => lane.Finish is { } split
         ? ShowsFinish(lane, split.LaneMs)
-        : Words.Say(nameof(Shows), lane.DoneSteps, lane.Plan.LastStep, CommonWords.Reps(lane.Worth));
+        : Words.Say(nameof(Shows), lane.DoneSteps, lane.Plan.LastStep, ScoreWords.Of(lane.Worth, lane.Plan.Score));
 
     public static string Before(LaneState lane) => Words.Say(nameof(Before), Shows(lane));
 
@@ -128,6 +147,8 @@ public static class PaperWords
     private static string At(HeatState heat, HeatFact.Floor tap) => heat.Clock.HeatMs(tap.Instant) is { } ms ? TimeWords.Clock(ms, 1) : Nothing;
 
     private static string Label(SheetLane lane, int step) => step >= 1 && step <= lane.Steps.Count ? StepWords.Of(lane.Steps[step - 1]) : "";
+
+    private static Unit UnitOf(LaneState lane, int step) => lane.Plan.Find(step)!.Unit;
 
     private static string Label(LaneState lane, int step) => lane.Plan.Find(step) is { } found ? StepWords.Of(found) : "";
 }

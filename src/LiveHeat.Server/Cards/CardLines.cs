@@ -25,7 +25,7 @@ internal static class CardLines
         var notes = new[] { load, each > 1 ? CardWords.BoxIs(each, step.Unit) : null }.Where(note => !string.IsNullOrWhiteSpace(note));
         return new CardLine(step.Number, Kind(step.Kind), step.Label, string.Join(" · ", notes), who, boxes, field)
         {
-            Tallies = step.MinimumEach is { } least ? [.. plan.TeamOrder.Select(athlete => new CardTally(athlete, least > 0 ? CardWords.Least(least) : ""))] : [],
+            Tallies = step.MinimumEach is { } least ? [.. plan.TeamOrder.Select(athlete => new CardTally(athlete, least > 0 ? CardKindWords.Least(least) : ""))] : [],
         };
     }
 

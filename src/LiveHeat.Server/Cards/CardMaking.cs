@@ -37,19 +37,19 @@ internal static class CardMaking
         var marks = new List<string>();
         void When(bool needed, string mark) => marks.AddRange(needed ? [mark] : []);
         When(plan.Steps.Any(step => step.Kind == StepKind.Set), CardWords.Mark);
-        When(plan.Steps.Any(step => step.Kind == StepKind.Attempt), CardWords.MarkAttempts);
-        When(plan.Scoring is ScoringRule.MostReading, CardWords.MarkReadings);
-        When(plan.Steps.Any(step => step.MinimumEach is not null), CardWords.MarkShares);
-        When(plan.Windows.Count > 0, CardWords.MarkClock);
+        When(plan.Steps.Any(step => step.Kind == StepKind.Attempt), CardKindWords.MarkAttempts);
+        When(plan.Scoring is ScoringRule.MostReading, CardKindWords.MarkReadings);
+        When(plan.Steps.Any(step => step.MinimumEach is not null), CardKindWords.MarkShares);
+        When(plan.Windows.Count > 0, CardKindWords.MarkClock);
         return marks;
     }
 
     private static IReadOnlyList<string> Totals(RelayPlan plan) => plan.Scoring switch
     {
-        ScoringRule.HeaviestLoad => [CardWords.Load(plan.Score.Unit)],
-        ScoringRule.MostReading => [CardWords.AllReadings(plan.Score.Unit)],
-        ScoringRule.MostWork when plan.Windows.Count > 0 => [CardWords.AllReps],
-        ScoringRule.MostWork => [CardWords.RoundsDone, CardWords.DoneAtCap, CardWords.AtCap],
+        ScoringRule.HeaviestLoad => [CardKindWords.Load(plan.Score.Unit)],
+        ScoringRule.MostReading => [CardKindWords.AllReadings(plan.Score.Unit)],
+        ScoringRule.MostWork when plan.Windows.Count > 0 => [CardKindWords.AllReps],
+        ScoringRule.MostWork => [CardKindWords.RoundsDone, CardWords.DoneAtCap, CardWords.AtCap],
         _ => [CardWords.Finish, CardWords.DoneAtCap, CardWords.AtCap],
     };
 
@@ -60,7 +60,7 @@ internal static class CardMaking
         var heading = steps[0].Round switch
         {
             0 when plan.Steps.Any(step => step.Round > 0) => CardWords.Before,
-            > 0 when plan.Scoring is ScoringRule.HeaviestLoad && workout.Order is not RelayOrder.EachMovement => CardWords.Attempts,
+            > 0 when plan.Scoring is ScoringRule.HeaviestLoad && workout.Order is not RelayOrder.EachMovement => CardKindWords.Attempts,
             > 0 and var number => CardWords.Round(number),
             null when plan.Steps.Any(step => step.Round > 0) => CardWords.After,
             _ => CardWords.Work,
@@ -69,8 +69,8 @@ internal static class CardMaking
         var at = plan.Windows.Select((window, i) => (window, i)).FirstOrDefault(pair => steps[0].Number >= pair.window.First && steps[0].Number <= pair.window.Last);
         return at.window is not { } window ? round : round with
         {
-            Times = CardWords.Times(TimeText.Whole(window.FromMs), TimeText.Whole(window.UntilMs)),
-            End = new CardRoundEnd(plan.Scoring is ScoringRule.MostWork, at.i + 1 < plan.Windows.Count && plan.Windows[at.i + 1].FromMs is var next && next > window.UntilMs ? CardWords.RestUntil(TimeText.Whole(next)) : ""),
+            Times = CardKindWords.Times(TimeText.Whole(window.FromMs), TimeText.Whole(window.UntilMs)),
+            End = new CardRoundEnd(plan.Scoring is ScoringRule.MostWork, at.i + 1 < plan.Windows.Count && plan.Windows[at.i + 1].FromMs is var next && next > window.UntilMs ? CardKindWords.RestUntil(TimeText.Whole(next)) : ""),
         };
     }
 }

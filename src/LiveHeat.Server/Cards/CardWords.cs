@@ -29,16 +29,6 @@ internal static class CardWords
     public const string After = "After the rounds";
     public const string Work = "Work";
     public const string Mark = "One stroke through a box for every rep that counts; one stroke on the no-rep line for every one that does not.";
-    public const string MarkAttempts = "Write the load of every attempt before it is made; mark good lift or no lift when it is over.";
-    public const string MarkReadings = "Write every machine's reading when its time is over, and before it is set back.";
-    public const string MarkShares = "Write on each athlete's line how many were done at every change.";
-    public const string MarkClock = "A round ends by the clock: what is not done by then stays undone.";
-    public const string Attempts = "Attempts";
-    public const string GoodLift = "good lift";
-    public const string NoLift = "no lift";
-    public const string OpenAtEnd = "Of the open set when the time was over";
-    public const string RoundsDone = "Whole rounds done";
-    public const string AllReps = "All reps together";
     public const string Caution = "Stop at once when you feel pain or are dizzy. Medical staff may stop anyone at any time. Local rules and licensed practice come first. This software is no safety device.";
 
     public static string Round(int number) => string.Create(CultureInfo.InvariantCulture, $"Round {number}");
@@ -48,14 +38,4 @@ internal static class CardWords
     public static string BoxIs(int units, Unit unit) => string.Create(CultureInfo.InvariantCulture, $"a box is {units} {Of(unit)}");
 
     public static string Of(Unit unit) => unit switch { Unit.Reps => "reps", Unit.Cal => "cal", Unit.M => "m", Unit.Lb => "lb", _ => "kg" };
-
-    public static string Least(int units) => string.Create(CultureInfo.InvariantCulture, $"at least {units}");
-
-    public static string Times(string from, string until) => $"{from} to {until}";
-
-    public static string RestUntil(string time) => $"Rest until {time}";
-
-    public static string AllReadings(Unit unit) => $"All readings together ({Of(unit)})";
-
-    public static string Load(Unit unit) => $"The team's load ({Of(unit)})";
 }

@@ -17,8 +17,8 @@ public sealed class CardKindsTests
         Assert.Equal(["attempt", "attempt", "tag"], rounds[0].Lines.Select(line => line.Kind));
         Assert.Equal(["one lift, attempt 1", "one lift, attempt 2"], rounds[1].Lines.Take(2).Select(line => line.Label));
         Assert.All(rounds[0].Lines.Take(2), line => Assert.Equal((0, "kg"), (line.Boxes, line.Field)));
-        Assert.Equal([CardWords.MarkAttempts], card.Marks);
-        Assert.Equal([CardWords.Load(Unit.Kg)], card.Totals);
+        Assert.Equal([CardKindWords.MarkAttempts], card.Marks);
+        Assert.Equal([CardKindWords.Load(Unit.Kg)], card.Totals);
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class CardKindsTests
         Assert.Equal(60, lines[0].Boxes);
         Assert.Equal([new("Ann", "at least 15"), new("Bo", "at least 15"), new CardTally("Cy", "at least 15")], lines[0].Tallies);
         Assert.Equal(["", "", ""], lines[1].Tallies.Select(tally => tally.Least));
-        Assert.Contains(CardWords.MarkShares, card.Marks);
+        Assert.Contains(CardKindWords.MarkShares, card.Marks);
     }
 
     [Fact]
@@ -65,8 +65,8 @@ public sealed class CardKindsTests
         Assert.Equal([new(true, "Rest until 1:30"), new(true, "Rest until 3:00"), new CardRoundEnd(true, "")], rounds.Select(round => round.End));
         Assert.Equal([1, 2, 3, 4, 5, 6], rounds.SelectMany(round => round.Lines).Select(line => line.Step));
         Assert.False(card.Endless);
-        Assert.Contains(CardWords.MarkClock, card.Marks);
-        Assert.Equal([CardWords.AllReps], card.Totals);
+        Assert.Contains(CardKindWords.MarkClock, card.Marks);
+        Assert.Equal([CardKindWords.AllReps], card.Totals);
     }
 
     /// <summary>10 wall balls at 2 s and 12 cal at 3 s take 56 s: a team at the expected pace begins them a second time within the minute. A third time is to spare.</summary>
@@ -89,8 +89,8 @@ public sealed class CardKindsTests
         Assert.All(rounds, round => Assert.Equal(("value", 0, "cal"), (round.Lines.Single().Kind, round.Lines.Single().Boxes, round.Lines.Single().Field)));
         Assert.Equal(["Ann", "Bo", "Cy"], rounds.Select(round => round.Who));
         Assert.All(rounds, round => Assert.False(round.End!.LeftOpen));
-        Assert.Equal([CardWords.AllReadings(Unit.Cal)], card.Totals);
-        Assert.Equal([CardWords.MarkReadings, CardWords.MarkClock], card.Marks);
+        Assert.Equal([CardKindWords.AllReadings(Unit.Cal)], card.Totals);
+        Assert.Equal([CardKindWords.MarkReadings, CardKindWords.MarkClock], card.Marks);
     }
 
     [Fact]
