@@ -16,7 +16,7 @@ public sealed partial class CardLookTests
     {
         { "attempts", "article.attempt .lift .box", 4 * 3 * 2 },
         { "readings", "article.value .field", 8 },
-        { "pool", "article .tally i", 2 * 4 },
+        { "pool", "article .tally i", 14 * 4 },
         { "clock", "article.end .line i", 8 },
         { "repeat", "article.end .line i", 8 },
         { "synchro", "article.set .boxes .box", 12 * 30 },
@@ -43,7 +43,7 @@ public sealed partial class CardLookTests
         {
             "attempts" => With(work with { Scoring = new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest) }, 0, [new PrescribedSet("lift", 1)]),
             "readings" => ByClock(work with { Scoring = new ScoringRule.MostReading() }, Clock, [new PrescribedSet("run", 1, Reading: true)]),
-            "pool" => With(work, 1, [new PrescribedSet("box", 120) { MinimumEach = 20 }, new PrescribedSet("carry", 400, Increment: 10) { MinimumEach = 0 }]),
+            "pool" => With(work, 1, Enumerable.Repeat(new PrescribedSet("box", 60) { MinimumEach = 10 }, 14).ToItems()),
             "clock" => ByClock(work with { Scoring = new ScoringRule.MostWork() }, Clock, [new("box", 30, Load: "60 und 75 cm, mit Weste von neun Kilogramm"), new("carry", 40, Increment: 10)]),
             "repeat" => ByClock(work with { Scoring = new ScoringRule.MostWork() }, Clock with { Repeat = true }, [new("box", 12), new("carry", 40, Increment: 10)]),
             _ => With(work, 12, [new PrescribedSet("box", 30) { Together = 2 }]),
