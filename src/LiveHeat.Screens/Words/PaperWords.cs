@@ -130,7 +130,7 @@ public static class PaperWords
     /// <summary>What a lane has to show: "9 of 9 steps, 88 reps, finish 3:00.0".</summary>
     public static string Shows(LaneState lane) => lane.Finish is { } split
         ? ShowsFinish(lane, split.LaneMs)
-        : Words.Say(nameof(Shows), lane.DoneSteps, lane.Plan.LastStep, ScoreWords.Of(lane.Worth, lane.Plan.Score));
+        : Words.Say(nameof(Shows), lane.DoneSteps, lane.Plan.LastStep, lane.Plan.Measured ? ScoreWords.Of(lane.Worth, lane.Plan.Score) : CommonWords.Reps(lane.Worth));
 
     public static string Before(LaneState lane) => Words.Say(nameof(Before), Shows(lane));
 
