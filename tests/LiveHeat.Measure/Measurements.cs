@@ -23,6 +23,9 @@ internal static class Measurements
         strip     a board whose lanes work, in Chromium at 1920x1080: pictures drawn and dropped, beside a page with nothing on it
                     --lanes N   lanes (default 20)
                     --seconds N how long (default 20)
+        viewers   from a tap to its forecast at many viewers, over a real server and hub on this machine, beside a hub that does nothing but send the same bytes
+                    --viewers N connections (default 1000)
+                    --taps N    taps (default 40)
         """;
 
     private static async Task<int> Main(string[] args)
@@ -39,6 +42,8 @@ internal static class Measurements
                 return await Simulate.Run(args[1..]);
             case "strip":
                 return await Strip.Run(args[1..]);
+            case "viewers":
+                return await Viewers.Run(args[1..]);
             default:
                 Console.WriteLine(Help);
                 return args.Length == 0 ? 0 : 2;

@@ -75,6 +75,12 @@ public sealed class CalloutWords
     /// <summary>The chance to beat the cap.</summary>
     public string Cap(double chance) => this["row.cap", Percent(chance)];
 
+    /// <summary>The chance of the first place.</summary>
+    public string Wins(double chance) => this["row.win", Percent(chance)];
+
+    /// <summary>A place, or all from it on.</summary>
+    public string Place(PlaceChance chance) => chance.OrLater ? this["card.place.later", CommonWords.Place(chance.Place, false)] : CommonWords.Place(chance.Place, false);
+
     /// <summary>Places gained (+) or lost (-), for who does not see the arrow.</summary>
     public string Trend(int gained) => Counted(gained > 0 ? "trend.up" : "trend.down", Math.Abs(gained));
 

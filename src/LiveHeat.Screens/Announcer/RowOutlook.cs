@@ -7,7 +7,8 @@ namespace LiveHeat.Screens.Announcer;
 /// <param name="Gained">Places gained (+) or lost (-) over the last minute.</param>
 /// <param name="Tag">The next tag; null when it is not foretold.</param>
 /// <param name="BeatsCap">The chance to beat the cap while it is in doubt; null otherwise.</param>
-public sealed record RowOutlook(int Gained, TagOutlook? Tag, double? BeatsCap)
+/// <param name="Wins">The chance of the first place while it is in doubt; null otherwise.</param>
+public sealed record RowOutlook(int Gained, TagOutlook? Tag, double? BeatsCap, double? Wins)
 {
     /// <summary>Outside of these nobody doubts it.</summary>
     private const double Surely = 0.9, Hardly = 0.1;
@@ -17,5 +18,10 @@ public sealed record RowOutlook(int Gained, TagOutlook? Tag, double? BeatsCap)
 
     /// <summary>For one lane.</summary>
     public static RowOutlook Of(LaneOutlook? lane, TagOutlook? tag, int gained, Instant now) =>
-        new(gained, tag is not null && tag.At - now < TagAhead ? tag : null, lane?.BeatsCap is { } chance and > Hardly and < Surely ? chance : null);
+        new(gained, tag is not null && tag.At - now < TagAhead ? tag : null, InDoubt(lane?.BeatsCap), InDoubt(lane?.Places is { Count: > 0 } places ? places[0] : null));
+
+    /// <summary>Whether it may go either way.</summary>
+    public static bool IsInDoubt(double chance) => chance is > Hardly and < Surely;
+
+    private static double? InDoubt(double? chance) => chance is { } known && IsInDoubt(known) ? known : null;
 }

@@ -12,12 +12,12 @@ public static class WorkWords
     private static readonly Wording Words = new(typeof(WorkWords));
 
     /// <summary>Who works: a name, or the whole team; between two rounds by the clock, that nobody does.</summary>
-    public static string Worker(LaneView lane) => lane.RestsUntilMs is not null ? Words["Rest"] : lane.OpenStep is { Athlete: 0 } ? CommonWords.Together : lane.Worker;
+    public static string Worker(LaneView lane) => lane.RestsUntilMs is not null ? Words["Worker.Rest"] : lane.OpenStep is { Athlete: 0 } ? CommonWords.Together : lane.Worker;
 
     /// <summary>At what: "12 burpees", "tag Ilka"; in a rest until when and what then: "until 3:00, then Theo: 10 wall balls"; empty when all is done.</summary>
     public static string Work(LaneView lane) => lane.OpenStep is not { } step ? ""
         : lane.RestsUntilMs is not { } until ? StepWords.Of(step)
-        : lane.Next.Length > 0 ? Words.Say("Rest.Until", TimeWords.Clock(until), lane.Next, StepWords.Of(step)) : Words.Say("Rest.UntilWork", TimeWords.Clock(until), StepWords.Of(step));
+        : lane.Next.Length > 0 ? Words.Say("Work.Until", TimeWords.Clock(until), lane.Next, StepWords.Of(step)) : Words.Say("Work.UntilWork", TimeWords.Clock(until), StepWords.Of(step));
 
     /// <summary>"round 5 of 8", "first work", "last work"; empty when there are no rounds.</summary>
     public static string Round(LaneView lane) => lane.OpenStep switch

@@ -1,7 +1,5 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using LiveHeat.Browser.Halls;
-using Microsoft.Playwright;
+using LiveHeat.Browser.Look;
 using static Microsoft.Playwright.Assertions;
 
 namespace LiveHeat.Browser.Boards;
@@ -17,31 +15,22 @@ public sealed class AxeTests(Hall hall) : HallTest(hall)
         var faults = new List<string>();
         await page.GotoAsync($"{Hall.Site}board/{heat.Id}");
         await Expect(page.Locator("#board[data-scene='before']")).ToBeVisibleAsync();
-        faults.AddRange(await Serious(page, "before"));
+        faults.AddRange(await page.SeriousFaults("before"));
         await heat.RunsSince(30_000);
         await heat.Add(1, 3, 12_000);
         await Expect(page.Locator("#board[data-scene='running']")).ToBeVisibleAsync();
-        faults.AddRange(await Serious(page, "running"));
+        faults.AddRange(await page.SeriousFaults("running"));
         await page.GotoAsync($"{Hall.Site}overlay/{heat.Id}");
         await Expect(page.Locator("#board[data-scene='running']")).ToBeVisibleAsync();
-        faults.AddRange(await Serious(page, "overlay"));
+        faults.AddRange(await page.SeriousFaults("overlay"));
         await heat.Do("end");
         foreach (var address in new[] { $"board/{heat.Id}", $"result/{heat.Id}", "standings", $"briefing/{heat.Id}", $"briefing/{heat.Id}?slides" })
         {
             await page.GotoAsync($"{Hall.Site}{address}");
             await page.EvaluateAsync("document.fonts.ready");
-            faults.AddRange(await Serious(page, address));
+            faults.AddRange(await page.SeriousFaults(address));
         }
 
         Assert.Empty(faults);
     }
-
-    private static async Task<IEnumerable<string>> Serious(IPage page, string what)
-    {
-        var found = await page.RunAxe();
-        Assert.True(found.Passes.Length > 3, $"axe-core looked at nothing on {what}");
-        return found.Violations.Where(fault => fault.Impact is "serious" or "critical").Select(fault => $"{what}: {fault.Id}: {fault.Help} {string.Join(" | ", fault.Nodes.Take(4).Select(Where))}");
-    }
-
-    private static string Where(AxeResultNode node) => $"{node.Html[..Math.Min(100, node.Html.Length)]} {string.Join("; ", node.Any.Select(check => check.Message))}";
 }
