@@ -48,12 +48,15 @@ public static class SetupWords
     public static string TeamName => Words[nameof(TeamName)];
     public static string Division => Words[nameof(Division)];
     public static string Athletes => Words[nameof(Athletes)];
+    public static string AthletesHelp => Words[nameof(AthletesHelp)];
     public static string Paste => Words[nameof(Paste)];
     public static string ForTheAnnouncer => Words[nameof(ForTheAnnouncer)];
     public static string SayTeam => Words[nameof(SayTeam)];
     public static string SayAthletes => Words[nameof(SayAthletes)];
+    public static string SayAthletesHelp => Words[nameof(SayAthletesHelp)];
     public static string HomeOf => Words[nameof(HomeOf)];
     public static string Facts => Words[nameof(Facts)];
+    public static string FactsHelp => Words[nameof(FactsHelp)];
     public static string EditTeams => Words[nameof(EditTeams)];
 
     public static string Heats => Words[nameof(Heats)];

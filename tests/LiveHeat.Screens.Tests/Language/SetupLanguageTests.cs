@@ -17,6 +17,7 @@ using LiveHeat.Screens.Heats;
 using LiveHeat.Screens.Judging;
 using LiveHeat.Screens.Setup;
 using LiveHeat.Screens.Welcome;
+using LiveHeat.Screens.Words;
 using LiveHeat.Testing;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -88,7 +89,10 @@ public sealed class SetupLanguageTests : BunitContext, IAsyncLifetime
         IsTold<HeatPage>(language, id: "h1", least: 5);
         IsTold<MovementsPage>(language, least: 3);
         var movement = IsTold<MovementPage>(language, id: "new", least: 8);
+        Assert.True(movement.Find("fieldset.movement details").HasAttribute("open"));
         movement.Find("input[data-act=movement-seconds]").Change("?");
+        movement.Find("[data-act=save-movement]").Click();
+        Assert.Contains(movement.FindAll(".mud-input-error"), wrong => wrong.TextContent == WorkoutWords.NeedsSeconds);
         Holds(language, movement, 8);
 
         var teams = IsTold<TeamsPage>(language, least: 5);

@@ -54,6 +54,25 @@ public sealed class CompetitionFormTests : BunitContext
         Assert.Contains(SetupWords.AppealMinutesWrong, form.Markup, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Everything_that_cannot_be_read_is_told_at_once_and_only_as_long_as_it_is_wrong()
+    {
+        var form = Form(new("Breakwater Relays"));
+
+        form.Find("input[data-act=hand-timing]").Change("?");
+        form.Find("input[data-act=appeal-minutes]").Change("-1");
+        form.Find("input[data-act=screen-width]").Change("4");
+        form.Find("[data-act=save-competition]").Click();
+        Assert.Equal([SetupWords.HandTimingWrong, SetupWords.AppealMinutesWrong, HallWords.Wrong], Wrong(form));
+
+        form.Find("input[data-act=hand-timing]").Change("80");
+        form.Find("[data-act=save-competition]").Click();
+        Assert.Equal([SetupWords.AppealMinutesWrong, HallWords.Wrong], Wrong(form));
+        Assert.Empty(kept);
+    }
+
+    private static IEnumerable<string> Wrong(IRenderedComponent<CompetitionForm> form) => form.FindAll(".mud-input-helper-text.mud-input-error").Select(one => one.TextContent.Trim());
+
     private IRenderedComponent<CompetitionForm> Form(CompetitionSetup competition)
     {
         Func<object, Task<Problem?>> keep = sent =>
