@@ -25,8 +25,6 @@ public static class CommonWords
 
     public static string Lanes(IEnumerable<LaneNumber> lanes) => lanes.ToList() is var all && all.Count == 1 ? Lane(all[0]) : Words.Say(nameof(Lanes), string.Join(", ", all));
 
-    public static string Count(int count, string one, string many) => $"{count} {(Math.Abs(count) == 1 ? one : many)}";
-
     public static string Reps(int reps) => Words.Count(nameof(Reps), reps);
 
     public static string Place(int? place, bool tied) => place is { } number ? (tied ? Tied : "") + Numbers.Place(number) : NotYet;

@@ -130,7 +130,9 @@ public static class HeatDeskWords
 
     public static string Waiting(int unsent) => Words.Count(nameof(Waiting), unsent);
 
-    public static string ClockOf(string quality, int? uncertaintyMs) => uncertaintyMs is { } ms ? $"{quality} ±{ms} ms" : quality;
+    /// <param name="quality">As a phone says it: good, fair, poor or none.</param>
+    /// <param name="uncertaintyMs">Its error bound; null when unknown.</param>
+    public static string ClockOf(string quality, int? uncertaintyMs) => Words[$"{nameof(ClockOf)}.{quality}"] is var word && uncertaintyMs is { } ms ? $"{word} ±{ms} ms" : word;
 
     public static string Missing(LaneNumber lane, int unsent) => Words.Count(nameof(Missing), unsent, lane);
 
