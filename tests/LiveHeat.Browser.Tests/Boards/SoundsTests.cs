@@ -44,6 +44,18 @@ public sealed class SoundsTests(Hall hall) : ModuleTest(hall)
         Assert.Equal(["97000 98000 99000 100000", "0 more while it may not sound"], told);
     }
 
+    /// <summary>In a rehearsal that runs ten times as fast, three seconds of the heat are 300 ms of the hall.</summary>
+    [Fact]
+    public async Task A_fast_rehearsal_sounds_when_its_clock_says() => Assert.Equal(["beep 3 in 300 ms"], await Run<string[]>(["/floor/sounds/sounds.js"], """
+        ([{ Sounds }]) => {
+          const parameter = { setValueAtTime() {}, linearRampToValueAtTime() {} };
+          const card = { state: 'running', currentTime: 7, createGain: () => ({ gain: parameter, connect() {} }), createOscillator: () => ({ frequency: {}, connect: next => next, start() {}, stop() {} }) };
+          const sounds = new Sounds(() => 94_000, () => card, () => 10);
+          sounds.turn({ phase: 'counting-down', capMs: 600_000, haltedMs: 0, start: { id: 's', goAt: 100_000, observed: false } });
+          return sounds.told.slice(0, 1).map(({ key, inMs }) => `${key.slice(2)} in ${inMs} ms`);
+        }
+        """));
+
     /// <summary>Nothing sounds unless the address asks for it.</summary>
     [Theory]
     [InlineData("?sound=1", 1)]

@@ -48,12 +48,13 @@ public abstract class HallTest<THall>(THall hall) : IClassFixture<THall>, IAsync
 
     /// <summary>A page in a browser of its own: other cookies, other storage.</summary>
     /// <param name="inReach">No service worker stands between the page and the test, which means to change answers: it would take requests past the page's routes.</param>
-    private protected async Task<IPage> Page(int width, int height, bool phone = false, ReducedMotion motion = ReducedMotion.NoPreference, bool inReach = false)
+    /// <param name="locale">The language that the device is set to.</param>
+    private protected async Task<IPage> Page(int width, int height, bool phone = false, ReducedMotion motion = ReducedMotion.NoPreference, bool inReach = false, string locale = "en-GB")
     {
         var context = await hall.Chromium.NewContext(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height }, HasTouch = phone, IsMobile = phone, ReducedMotion = motion,
-            Locale = "en-GB", TimezoneId = "UTC", ServiceWorkers = inReach ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
+            Locale = locale, TimezoneId = "UTC", ServiceWorkers = inReach ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
         });
         context.SetDefaultTimeout(PatienceMs);
         contexts.Add(context);

@@ -8,10 +8,14 @@ public sealed class PadLoadTests(Hall hall) : HallTest(hall)
 {
     private const int MostBytes = 40 * 1024;
 
-    [Fact]
-    public async Task The_pad_from_cold_is_at_most_40_kB_of_compressed_responses_and_one_page()
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    [InlineData("fr")]
+    [InlineData("de")]
+    public async Task The_pad_from_cold_is_at_most_40_kB_of_compressed_responses_and_one_page(string language)
     {
-        var page = await Page(390, 844, phone: true);
+        var page = await Page(390, 844, phone: true, locale: language);
         var cdp = await page.Context.NewCDPSessionAsync(page);
         var names = new Dictionary<string, string>();
         var sizes = new Dictionary<string, double>();
@@ -28,6 +32,7 @@ public sealed class PadLoadTests(Hall hall) : HallTest(hall)
         var told = string.Join(Environment.NewLine, files.OrderByDescending(file => file.Value).Select(file => $"{file.Value,8:0} {file.Key}"));
         Assert.Contains("/pad/pad.js", files.Keys);
         Assert.Contains("/pad/", files.Keys);
+        Assert.Contains($"/floor/words/pad.{language}.json", files.Keys);
         Assert.True(files.Values.Sum() <= MostBytes, $"{files.Values.Sum():0} bytes, {MostBytes} are allowed:{Environment.NewLine}{told}");
     }
 
@@ -38,7 +43,7 @@ public sealed class PadLoadTests(Hall hall) : HallTest(hall)
         var plain = new List<string>();
         page.Response += (_, response) =>
         {
-            if (new Uri(response.Url).AbsolutePath is var path && (path.EndsWith(".js", StringComparison.Ordinal) || path.EndsWith(".css", StringComparison.Ordinal)) && !response.Headers.ContainsKey("content-encoding"))
+            if (new Uri(response.Url).AbsolutePath is var path && Path.GetExtension(path) is ".js" or ".css" or ".json" && !response.Headers.ContainsKey("content-encoding"))
             {
                 plain.Add(path);
             }

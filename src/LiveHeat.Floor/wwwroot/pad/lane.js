@@ -93,6 +93,9 @@ export function isCapped(model, frame, now) {
   return !!model.step && (model.over || !!model.waits || cap !== null && at !== null && at >= cap);
 }
 
+/** What a lane hears of its heat: the last minute and the cap are its own, and nothing to who is through. */
+export function heardFrame(model, frame) { return model && frame && { ...frame, capMs: model.step && !model.stopped ? capMs(model) : 0 }; }
+
 /** Rounded up to 0.1 s as hand times are, until the server has said it. */
 export function finishMs({ told, boundary }, frame) {
   if (told?.officialMs != null) return told.officialMs;

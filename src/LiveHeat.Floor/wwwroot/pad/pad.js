@@ -3,22 +3,22 @@
 import { Clock, keepInStep } from '/floor/clock.js';
 import { Hub } from '/floor/hub.js';
 import { openDatabase } from './database.js';
-import { isCapped, laneModel, viewOf } from './lane.js';
+import { heardFrame, isCapped, laneModel, viewOf } from './lane.js';
 import { Outbox } from './outbox.js';
-import { Sound, Updates, Wake, askForStorage, battery, beTheOnlyTab } from './phone.js';
+import { Updates, Wake, askForStorage, battery, beTheOnlyTab } from './phone.js';
 import { Recorder } from './recorder.js';
 import { Session, call, readCode } from './session.js';
 import * as around from './views/around.js';
-import { heat, timer } from './views/heat.js';
+import { heat } from './views/heat.js';
 import { fitAll, status } from './views/parts.js';
 import { say } from './words.js';
 
 const LIGHT = matchMedia('(prefers-color-scheme: light)');
-const VIEWS = { ...around, heat, timer };
+const VIEWS = { ...around, heat };   // finish and timer come later
 const TICK_MS = 100, REPORT_MS = 5_000, POLL_MS = 15_000, AWAY_MS = 15_000, OFFLINE_MS = 3_000, CALL_MS = 3_000, NOTE_MS = 2_500, FAULTS_MS = 8_000, LATER_MS = 2_000;
 
 class Pad {
-  alone = true; view = ''; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; choosing = false; soundHeard = false;
+  alone = true; view = ''; panel = null; faultsFor = null; problem = null; asking = false; notMine = false; choosing = false; soundHeard = false; sounds = null;
   storage = 'at-risk'; power = null; pendingCode = ''; transient = ''; callAt = 0; offlineSince = performance.now();
 
   constructor(root, database, { kept, heats, taps }) {
@@ -28,7 +28,7 @@ class Pad {
     const session = new Session({ database, outbox, hub, onChange });
     Object.assign(this, {
       root, database, clock, outbox, hub, session, recorder: new Recorder({ clock, outbox, onChange: () => this.draw(), context: () => this.context() }),
-      sound: new Sound(), wake: new Wake(onChange), updates: new Updates(onChange), touches: kept.touches ?? 0,
+      wake: new Wake(onChange), updates: new Updates(onChange), touches: kept.touches ?? 0,
     });
     session.restore(kept.pad, heats);
     outbox.load(taps, session.kept.epoch);
@@ -63,7 +63,7 @@ class Pad {
   /** Out of the address at once: not for history or a screenshot. */
   readCode() {
     const code = readCode(location.hash);
-    if (location.hash) history.replaceState(null, '', location.pathname);
+    if (location.hash) history.replaceState(null, '', location.pathname + location.search);
     if (code) this.set({ pendingCode: code, freshCode: true });
   }
 
@@ -155,13 +155,11 @@ class Pad {
   }
 
   async testSound() {
-    await this.sound.unlock();
-    this.sound.beep();
+    await this.sounds?.sample();
     this.change();
   }
 
   ready() {
-    this.sound.unlock();
     this.wake.keepOn();
     this.session.sayReady();
   }
@@ -204,6 +202,7 @@ class Pad {
 
   beat() {
     this.drawn.tick?.();
+    this.sounds?.turn(heardFrame(this.model, this.frame));
     this.status.tick();
   }
 
@@ -235,7 +234,9 @@ class Pad {
     this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, now: this.clock.now(), entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
     this.capped = this.isCapped();
     if (this.model?.steps.some(({ kind }) => kind === 'attempt')) this.fetching ??= import('./views/attempt.js').then(({ attempt }) => this.set({ attempt }), () => { this.fetching = null; });
-    const view = this.viewName();
+    if (this.model) { this.fetchSounds(); this.fetchViews(); }
+    const name = this.viewName(), view = VIEWS[name] ? name : 'waiting';
+    if (view !== name && this.drawn) return;   // what is on the screen stays until the view is had
     if (view !== this.view) {
       if (view !== 'heat') this.panel = null;
       if (view !== 'confirm') this.choosing = false;
@@ -255,10 +256,19 @@ class Pad {
     this.followStart(frame?.start ?? {});
   }
 
+  /** What nobody needs before the first tap: once there is a heat. */
+  fetchViews() {
+    this.fetchingViews ??= Promise.all([import('./views/finish.js'), import('./views/timer.js')]).then(later => { Object.assign(VIEWS, ...later); this.change(); }, () => { this.fetchingViews = null; });
+  }
+
+  /** Once there is a heat to hear. */
+  fetchSounds() {
+    this.fetchingSounds ??= import('/floor/sounds/sounds.js').then(({ Sounds }) => this.set({ sounds: new Sounds(() => this.clock.now(), undefined, () => this.clock.rate) }), () => { this.fetchingSounds = null; });
+  }
+
   followStart({ id, goAt }) {
     if (this.followed === `${id} ${goAt}`) return;
     this.followed = `${id} ${goAt}`;
-    this.sound.follow(goAt, instant => this.clock.msUntil(instant));
     if (id) this.wake.keepOn();
   }
 }

@@ -1,8 +1,8 @@
-// This phone: the only tab, kept awake, the sound, the build, and whether all is right.
+// This phone: the only tab, kept awake, the build, and whether all is right.
 
-const PAGE = '/pad/', BUILD = '/pad/build', RETRY_MS = 10_000;
-const SHORT_S = 0.12, LONG_S = 0.7;
-const AHEAD_MS = 400; // placed late enough for the newest clock
+import { language } from './words.js';
+
+const PAGE = '/pad/', BUILD = '/pad/build', WORDS = `/floor/words/pad.${language}.json`, RETRY_MS = 10_000;
 const PATIENCE_MS = 400; // after a reload the old page's lock takes a moment to go
 
 export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
@@ -20,7 +20,7 @@ export function beTheOnlyTab({ onGranted, onRefused, onLost }) {
   return () => { waiting.abort(); ask({ steal: true }); };
 }
 
-/** A build is what index.html names, kept whole, known by its bytes. */
+/** A build is what index.html names and the words of the phone's language, kept whole, known by its bytes. */
 export class Updates {
   build = null;
   waiting = false;
@@ -34,7 +34,7 @@ export class Updates {
       await serviceWorker.register('/pad/service-worker.js', { scope: '/pad/', updateViaCache: 'none' });
       this.cache = await caches.open('pad');
       this.build = await (await this.cache.match(BUILD))?.text();
-      if (!this.build) await this.keep();
+      if (!this.build || !await this.cache.match(WORDS)) await this.keep();
       this.onChange();
     } catch { setTimeout(() => this.start(), RETRY_MS); }
   }
@@ -51,6 +51,7 @@ export class Updates {
   async keep() {
     const { files, id } = await newest();
     for (const [path, file] of files) await this.cache.put(path, file);
+    for (const { url } of await this.cache.keys()) if (/words.pad/.test(url) && !url.endsWith(WORDS)) await this.cache.delete(url);
     await this.cache.put(BUILD, new Response(id));
     this.build = id;
   }
@@ -60,7 +61,7 @@ export class Updates {
 
 /** All files of the build that the server has now, or none. */
 async function newest() {
-  const page = await load(PAGE), html = await page.clone().text(), paths = [...html.matchAll(/(?:href|src)="(\/(?:pad|floor)\/[^"]+)"/g)].map(match => match[1]);
+  const page = await load(PAGE), html = await page.clone().text(), paths = [WORDS, ...[...html.matchAll(/(?:href|src)="(\/(?:pad|floor)\/[^"]+)"/g)].map(match => match[1])];
   const files = [[PAGE, page], ...await Promise.all(paths.map(async path => [path, await load(path)]))];
   const bytes = await new Blob(await Promise.all(files.map(([, file]) => file.clone().blob()))).arrayBuffer();
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
@@ -92,44 +93,6 @@ export class Wake {
       lock.addEventListener('release', () => { this.state = 'off'; this.onChange(); });
       this.onChange();
     } catch { /* low battery, or hidden */ }
-  }
-}
-
-/** The count-down by ear, by the synchronised clock. */
-export class Sound {
-  context = null;
-
-  /** From a tap: browsers let nothing sound before one. */
-  async unlock() {
-    const Context = globalThis.AudioContext ?? globalThis.webkitAudioContext;
-    if (Context) await (this.context ??= new Context()).resume().catch(() => {});
-  }
-
-  get ready() { return this.context?.state === 'running'; }
-
-  follow(goAt, msUntil) {
-    clearInterval(this.timer);
-    const left = goAt ? [3_000, 2_000, 1_000, 0].map(before => goAt - before).filter(at => msUntil(at) > 0) : [];
-    this.timer = setInterval(() => {
-      while (left.length && msUntil(left[0]) < AHEAD_MS) {
-        const at = left.shift();
-        this.beep(msUntil(at) / 1_000, at === goAt ? LONG_S : SHORT_S);
-      }
-      if (!left.length) clearInterval(this.timer);
-    }, 100);
-  }
-
-  beep(inSeconds = 0, seconds = LONG_S) {
-    const { context } = this;
-    if (!context) return;
-    const at = context.currentTime + Math.max(0, inSeconds), tone = context.createOscillator(), loud = context.createGain();
-    tone.type = 'square';
-    tone.frequency.value = seconds === LONG_S ? 990 : 660;
-    loud.gain.setValueAtTime(0.4, at);
-    loud.gain.setTargetAtTime(0, at + seconds, 0.01);
-    tone.connect(loud).connect(context.destination);
-    tone.start(at);
-    tone.stop(at + seconds + 0.1);
   }
 }
 

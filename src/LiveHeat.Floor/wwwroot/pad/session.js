@@ -1,5 +1,7 @@
 // What this pad asks of the server, and keeps for when there is none.
 
+import { inLanguage, language } from './words.js';
+
 const WAIT_MS = 10_000;
 
 /** `message` is a sentence to show. */
@@ -13,7 +15,7 @@ export class Problem extends Error {
 export async function call(path, body) {
   const waiting = new AbortController(), timer = setTimeout(() => waiting.abort(), WAIT_MS);
   try {
-    const answer = await fetch(path, {
+    const answer = await fetch(inLanguage(path), {
       signal: waiting.signal,
       ...(body && { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }),
     });
@@ -124,14 +126,14 @@ export class Session {
     this.hub.watch(heat ?? 'current');
     if (!heat) return;
     if (!this.heats.has(heat)) this.heats.set(heat, { heat, entries: [], head: 0 });
-    if (!this.heat.sheet) this.readSheet();
+    if (this.heat.sheet?.language !== language) this.readSheet();
     if (!this.heat.frame) this.alone('frame', async () => this.take(await call(`/api/heats/${heat}/frame`)));
     this.catchUp();
   }
 
   readSheet() {
     const { heat } = this;
-    this.alone('sheet', async () => { heat.sheet = await call(`/api/heats/${heat.heat}/sheet`); this.save(heat); });
+    this.alone('sheet', async () => { heat.sheet = { language, ...await call(`/api/heats/${heat.heat}/sheet`) }; this.save(heat); });
   }
 
   told(frame) { return frame?.lanes.find(({ lane }) => lane === this.kept.joined?.lane); }

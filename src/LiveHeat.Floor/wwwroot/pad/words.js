@@ -1,244 +1,50 @@
-// Every word the pad says: another language is another table.
+// What the pad says, by name. The sentences are in /floor/words/pad.en.json and its neighbours, which translators edit; only the phone's language is fetched.
 
-const ENGLISH = {
-  'title': "Judge's pad", 'ok': 'OK',
-  'join.ask': 'Judge a lane',
-  'join.code': 'Code from the desk',
-  'join.name': 'Your name',
-  'join.go': 'Take this lane',
-  'join.no-code': 'The code has eight letters and digits, like K7F3 M2QX.',
-  'join.no-name': 'Write your name: the desk asks for it.',
-  'join.signed-out': 'Signed out. Ask the desk for a new code. Your taps are still here.',
-  'join.unsent': 'Not yet: {n} on this phone, not sent.',
-  'problem.not-yours': 'This is no judge\'s code. Ask the desk for one.',
-  'problem.offline': 'No network. Look at the WiFi, then try again.',
-  'problem.other': 'Not done ({code}). Try again, or tell the desk.',
+import { languageOf, wordsOf } from '/floor/words/words.js';
 
-  'waiting.none': 'No heat is called for your lane.',
-  'waiting.next': 'Next: {title} · {team} · {time}',
-  'waiting.end': 'Nothing more is planned.',
-  'waiting.how': 'This page goes on by itself.',
-  'waiting.loading': 'Reading …',
-  'confirm.ask': 'Is this the team in front of you?',
-  'confirm.primary': 'Yes, I judge this team',
-  'confirm.witness': 'Yes, I am its witness',
-  'confirm.timekeeper': 'Yes, I time its finish',
-  'confirm.no': 'No, another team',
-  'confirm.choose': 'Another duty …',
-  'confirm.not-mine': 'Tell the desk: lane {lane} should have {team}.',
-  'confirm.late': 'The heat is running: take over.',
-  'confirm.again': 'The heat was called again. Look once more.',
+const asked = new URLSearchParams(location.search).get('lang');
+export const language = document.documentElement.lang = languageOf(asked, ...navigator.languages);
+const told = await wordsOf('pad');
 
-  'choose': 'What do you do on lane {lane}?',
-  'choose.taken': '{name} judges lane {lane}. And you?',
-  'choose.primary': 'Judge this lane',
-  'choose.primary.how': 'your taps are the score',
-  'choose.over': 'takes over from {name}',
-  'choose.judge': 'the judge',
-  'choose.witness': 'Witness beside {name}',
-  'choose.witness.how': 'tap all of it too',
-  'choose.timekeeper': 'Time the finish only',
-  'choose.timekeeper.how': 'one touch, when the team has finished',
-  'witness': 'witness', 'timekeeper': 'timekeeper',
+/** Numbers and times of day as the language writes them; `point` stands before the tenths. */
+export const write = value => told.write(value), timeOfDay = instant => told.timeOfDay(instant), point = told.decimalMark;
 
-  'checks': 'Is this phone ready?',
-  'check.storage.ok': 'Taps are kept on this phone.',
-  'check.storage.ask': 'Taps are kept. Do not clear the browser today.',
-  'check.storage.warn': 'Taps are not kept (a private window?). Use the normal browser.',
-  'check.clock.ok': 'Clock good, ±{ms} ms.',
-  'check.clock.ask': 'Clock fair, ±{ms} ms.',
-  'check.clock.warn': 'Clock poor. Wait a moment.',
-  'check.network.ok': 'Network is there.',
-  'check.network.warn': 'No network. You can judge without it.',
-  'check.sound.ok': 'You hear the count-down.',
-  'check.sound.ask': 'Turn the volume up and try the sound.',
-  'check.screen.ok': 'Screen stays on.',
-  'check.screen.ask': 'Screen stays on once you are ready.',
-  'check.screen.warn': 'The screen goes dark. Set auto-lock to “never” today.',
-  'check.calls.ask': 'Switch on “do not disturb”.',
-  'check.battery.ok': 'Battery {percent} %.',
-  'check.battery.warn': 'Battery {percent} %. Plug it in.',
-  'checks.sound': 'Play a beep',
-  'checks.heard': 'I heard it',
-  'checks.ready': 'Ready',
-  'lane': 'lane {lane}, {team}',
+/** An address whose answer has words in it: its language, where the browser's own is not meant. */
+export function inLanguage(path) { return asked ? `${path}${path.includes('?') ? '&' : '?'}lang=${language}` : path; }
 
-  'ready': 'You are ready. The count-down comes by itself, with sound.',
-  'ready.unheard': 'No network: raise a hand, so that the desk knows.',
-  'ready.first': '{name} begins: {label}',
-  'ready.all': 'All begin: {label}',
-  'ready.begin': 'hold: they have started',
-  'ready.recalled': 'Start recalled. Nothing of it counts. Back to the line.',
-  'ready.returned': 'Heat called back. Nothing of it counts.',
-  'go': 'GO',
+const has = key => key in told.table || `${key}.other` in told.table;
 
-  'works': '{name} works',
-  'works.all': 'all work',
-  'round': 'round {n} of {of}',
-  'round.before': 'before the rounds',
-  'round.after': 'after the rounds',
-  'cap': 'cap {time}',
-  'cap.over': 'time cap',
-  'halted': 'halted',
-  'no-start': 'start not known yet',
-  'then': 'after this:',
-  'then.more': ', then ',
-  'then.last': 'finished',
-  'target.done': 'done',
-  'target.of': 'of {quantity} {name}',
-  'target.then': 'then {label}',
-  'target.togo': '{n} to go',
-  'target.owed': 'first {n} owed',
-  'target.tag': 'tag made',
-  'target.finish': 'now',
-  'target.value': 'Record {value}',
-  'attempt.good': 'good lift',
-  'attempt.no': 'No lift',
-  'attempt.last': 'last: {load}',
-  'attempt.first': 'type the load',
-  'target.capped': 'only if done before the cap',
-  'tap.new': '…',
-  'tap.phone': 'on phone',
-  'tap.safe': 'safe',
-  'tap.memory': 'not stored',
-  'no-rep': 'No-rep',
-  'no-rep.open': 'set still open',
-  'no-rep.count': 'count stays {n}',
-  'no-rep.so-far': '{n} so far',
-  'tag-fault': 'Tag fault',
-  'tag-fault.open': 'tag again',
-  'already': 'already working',
-  'fault.why': 'Why? (optional)',
-  'standard': 'standard',
+const RIGHT_TO_LEFT = /[\u0590-\u08ff]/;
 
-  'undo': 'hold to undo:',
-  'undo.nothing': '–',
-  'here': 'lane is here …',
-  'call': 'call head judge',
-  'call.soon': 'calling in {n}: tap to take back',
-  'call.called': 'head judge called',
-  'call.waits': 'no network: raise a hand',
-  'here.title': 'Where is the lane now?',
-  'here.how': 'All before it counts as done. To go back: hold undo, or call the head judge.',
-  'here.now': 'now',
-  'here.close': 'back',
-  'here.who': 'Who works now?',
-  'here.stop': 'The team stops for good (hold)',
-  'here.withdrew': 'gave up',
-  'here.medical': 'medical',
-  'away': 'Lane is on {label}: right?',
-  'away.yes': 'Yes',
-  'away.no': 'No, it is …',
-  'shares': 'works · change',
-  'shares.short': 'too little yet: {names}. Hold if it is done.',
-  'cap.read': 'Time. Enter what the machine shows.',
-  'round.until': 'until {time}',
-  'rest.until': 'rest until {time}',
-  'rest': 'Rest. At {time}: {name}, {label}',
-  'over.ask': 'Round over. How many of {label} counted?',
-  'cap.ask': 'Time cap. How many of {label} counted?',
-  'cap.nothing': 'Time cap. Nothing to count.',
-  'cap.wait': 'Recorded. The desk ends the heat.',
-  'cap.record': 'Record {n}',
-  'cap.change': '{n} recorded · change',
+/** A name that is read from right to left turns no number around that stands behind it. */
+const isolated = text => (RIGHT_TO_LEFT.test(text) ? `\u2068${text}\u2069` : text);
 
-  'timer': 'Finish',
-  'timer.when': 'touch at: {label}',
-  'timer.over': 'no finish timed',
+export const listed = (names, sign = ', ') => names.map(isolated).join(sign);
 
-  'finish': 'finished in',
-  'finish.through': 'all done',
-  'finish.unofficial': 'unofficial',
-  'finish.official': 'official',
-  'finish.unknown': 'time not known here yet',
-  'finish.capped': 'at the time cap',
-  'finish.withdrew': 'stopped: gave up',
-  'finish.medical': 'stopped: medical',
-  'finish.withdrawn': 'did not start',
-  'finish.count': '{count} of {label}',
-  'finish.worth': 'score {n}',
-  'finish.read': 'Read it to the captain. Who answers?',
-  'finish.other': 'another name',
-  'finish.agree': 'Agreed',
-  'finish.dispute': 'Disputed',
-  'finish.agreed': '{name} agreed.',
-  'finish.disputed': '{name} disputes it.',
-  'finish.next': 'Next heat',
-  'finish.called': '{title} is called.',
-
-  'taken': '{name} now judges lane {lane}.',
-  'taken.unknown': 'This phone lost lane {lane}.',
-  'taken.how': 'Your taps until then count.',
-  'taken.back': 'I am still here: take it back',
-  'tab': 'This pad is open in another tab. Only one can record.',
-  'tab.here': 'Go on here',
-
-  'status.safe': 'all safe · nothing waiting',
-  'status.waiting': '{n} on phone, not sent yet',
-  'status.memory': '{n} NOT stored: keep this page open',
-  'status.offline': 'no network',
-  'status.good': 'clock good ±{ms} ms',
-  'status.fair': 'clock fair ±{ms} ms',
-  'status.poor': 'clock poor ±{ms} ms',
-  'status.none': 'clock not set',
-  'status.build': 'build {id}',
-  'status.ignored': 'touches ignored: {n}',
-  'update': 'update',
-  'left': 'left hand', 'right': 'right hand', 'light': 'light', 'dark': 'dark',
-
-  'note.settling': 'Too quick after the last one: nothing recorded.',
-  'note.second-finger': 'Second finger ignored.',
-  'note.let-go': 'Let go too soon: nothing recorded.',
-  'note.later': 'Not on this phone yet. Try again in a moment.',
-  'note.early': 'That is very fast. Keep holding if it is done.',
-  'note.halted': 'The heat is halted. What is done is done.',
-  'note.signed-out': 'Signed out. Go on: taps stay here.',
-  'note.asleep': 'The screen may go dark: touch it.',
-  'note.not-stored': 'Taps are not stored. Keep this page open until all is sent.',
-  'note.conflict': 'A tap\'s number was used twice: sent again under a new one.',
-  'note.refused': 'Not taken: {what}. {detail}',
-  'note.held': 'A tap waits for the head judge: {what}.',
-
-  'step-done': '{label} done', 'tag-made': '{label}', 'value-entered': '{value} entered', 'attempt-judged': '{load} good', 'attempt-judged.tap': '{load} no lift {fault}', 'count-reached': 'count {count}',
-  'no-rep.tap': 'no-rep {fault}', 'tag-fault.tap': 'tag fault {fault}', 'athlete-working': '{name} works', 'reps-at-cap': '{count} at the cap',
-  'lane-stopped': 'team stopped', 'finish-timed': 'finish time', 'score-read-back': 'read-back', 'head-judge-called': 'call', 'undone': 'undo', 'here.tap': 'jump to {label}',
-
-  'sent-back': 'back to {label}',
-  'reps-owed': '{reps} reps owed of {label}',
-  'lane-held': 'lane held, its clock stands',
-  'lane-resumed': 'lane goes on',
-  'time-adjusted': '{seconds} s on the lane\'s time',
-  'line-up-changed': 'new order: {athletes}',
-  'variant-taken': 'another version of the work from {from} on',
-  'voided': 'does not count: {what}',
-  'admitted': 'counts after all: {what}',
-  'fact-added': 'added: {what}',
-  'warned': 'warning',
-  'penalised': 'penalty: {cost}',
-  'call-answered': 'head judge is with you',
-  'lane-withdrawn': 'lane does not start',
-};
-
-export function say(key, values = {}) {
-  return (ENGLISH[key] ?? key).replace(/\{(\w+)\}/g, (_, name) => values[name] ?? '').trim();
+/** A sentence that counts counts `n`. A key without a sentence is a fact of a newer server: better its name than nothing. */
+export function say(key, places = {}) {
+  const safe = Object.fromEntries(Object.entries(places).map(([name, value]) => [name, typeof value === 'string' ? isolated(value) : value]));
+  return (!has(key) ? key : key in told.table ? told.say(key, safe) : told.count(key, safe.n, safe)).trim();
 }
 
 export function phrase(fact, { steps, line }) {
   const label = step => steps[step - 1]?.label ?? `#${step}`;
   if (fact.timeKnown === false && steps[fact.step]) return say('here.tap', { label: label(fact.step + 1) });
-  const key = fact.fact in ENGLISH && (fact.good || !('fault' in fact)) ? fact.fact : `${fact.fact}.tap`;
+  if (fact.fact === 'lane-stopped') return say(`finish.${fact.reason}`);
+  const key = has(fact.fact) && (fact.good || !('fault' in fact)) ? fact.fact : `${fact.fact}.tap`;
   return say(key, { ...fact, label: label(fact.step), name: line.athletes[fact.athlete - 1] });
 }
 
 /** '' when there is nothing to tell a judge. */
 export function ruling(fact, model) {
-  if (!fact.by || !(fact.fact in ENGLISH)) return '';
+  const { by, reason, addMs, reps, adjustMs = addMs ?? 0 } = fact;
+  if (!by || !has(fact.fact)) return '';
   const label = step => model.steps[step - 1]?.label ?? '';
   const target = fact.tap ?? model.known.find(entry => entry.fact.id === fact.target)?.fact;
-  const seconds = ((fact.adjustMs ?? fact.addMs ?? 0) / 1_000).toLocaleString('en', { signDisplay: 'exceptZero' });
+  const seconds = `${adjustMs > 0 ? '+' : ''}${write(adjustMs / 1_000)}`;
   const said = say(fact.fact, {
-    ...fact, label: label(fact.step), from: label(fact.fromStep), what: target && phrase(target, model), seconds,
-    athletes: fact.athletes?.join(', '), cost: fact.addMs ? `${seconds} s` : fact.reps,
+    ...fact, n: reps, label: label(fact.step), from: label(fact.fromStep), what: target && phrase(target, model), seconds,
+    athletes: fact.athletes && listed(fact.athletes), cost: addMs ? say('cost.seconds', { seconds }) : reps && say('cost.reps', { n: reps }),
   });
-  return `${fact.by.name}: ${said}.${fact.reason ? ` (${fact.reason})` : ''}`;
+  return say(reason ? 'ruling.reason' : 'ruling', { name: by.name, said, reason });
 }

@@ -11,26 +11,43 @@ const TONES = {
 const RISE_S = 0.008;                       // a tone that begins at once cracks
 
 export class Sounds {
-  /** @param {() => number|null} now the server's instant @param {() => AudioContext} open makes the sound card's context */
-  constructor(now, open = () => new AudioContext()) {
+  /**
+   * @param {() => number|null} now the server's instant @param {() => AudioContext} open makes the sound card's context
+   * @param {() => number} rate of the server's time, 1 but for a fast rehearsal
+   */
+  constructor(now, open = () => new AudioContext(), rate = () => 1) {
     this.now = now;
+    this.rate = rate;
     this.card = open();
     /** @type {Set<string>} */ this.played = new Set();
     /** @type {{key: string, inMs: number}[]} */ this.told = [];       // what the card was told, for whoever looks
-    const wake = () => { if (this.card.state === 'suspended') this.card.resume().catch(() => {}); };
-    for (const kind of ['pointerdown', 'keydown']) addEventListener(kind, wake);      // browsers want a touch before they sound
+    const wake = () => { if (!this.ready) this.card.resume().catch(() => {}); };
+    for (const kind of ['pointerdown', 'pointerup', 'click', 'keydown']) addEventListener(kind, wake);      // browsers want a touch before they sound; a finger's is over when it lifts
     wake();
+  }
+
+  get ready() { return this.card.state === 'running'; }
+
+  /** For whoever sets the volume; from a touch. */
+  async sample() {
+    await this.card.resume();
+    this.sound('go', 0);
   }
 
   /** One picture. @param {any} frame */
   turn(frame) {
     const now = this.now();
-    if (now === null || this.card.state !== 'running') return;
-    for (const { key, at, tone } of dueOf(momentsOf(frame), this.played, now, AHEAD_MS)) {
+    if (now === null || !this.ready) return;
+    for (const { key, at, tone } of dueOf(momentsOf(frame), this.played, now, AHEAD_MS * this.rate())) {
+      const inMs = (at - now) / this.rate();
       this.played.add(key);
-      this.told.push({ key, inMs: at - now });
-      for (const note of TONES[tone]) this.play(note, this.card.currentTime + (at - now) / 1000);
+      this.told.push({ key, inMs });
+      this.sound(tone, inMs);
     }
+  }
+
+  sound(tone, inMs) {
+    for (const note of TONES[tone]) this.play(note, this.card.currentTime + inMs / 1000);
   }
 
   play({ hertz, from, lastsMs }, begin) {

@@ -1,7 +1,8 @@
 // The words of a screen in its language. A language is a file of keys and sentences beside this one: board.en.json. A sentence has
 // places, {time}; a key that counts has .one and .other and, where a language needs them, the other names of Intl.PluralRules.
 //
-// The language is that of the address (?lang=de), else that of the page (<html lang>), else English. A page that carries its words
+// The language is that of the address (?lang=de), else that of the page (<html lang>), else English; the pad's page has no language of its own
+// and takes the phone's. A page that carries its words
 // in <script type="application/json" id="words"> asks for nothing more.
 
 export const LANGUAGES = ['en', 'es', 'fr', 'de'];
@@ -11,10 +12,10 @@ const ASK_AGAIN_MS = 2_000;
 /** What the browser's own formats are asked for: the hall's English writes the day in 24 hours. */
 const CULTURES = { en: 'en-GB' };
 
-/** Pure. @param {string|null|undefined} asked as in the address @param {string|null|undefined} page as in <html lang> */
-export function languageOf(asked, page) {
+/** The first that there is. Pure. @param {...(string|null|undefined)} wishes such as that of the address, then that of <html lang> */
+export function languageOf(...wishes) {
   const known = wish => LANGUAGES.find(language => language === wish?.toLowerCase().split('-')[0]);
-  return known(asked) ?? known(page) ?? FIRST;
+  return wishes.map(known).find(Boolean) ?? FIRST;
 }
 
 export class Words {
@@ -62,7 +63,7 @@ export async function wordsOf(screen) {
   if (carried?.dataset.screen === screen && carried.dataset.language === language) return new Words(JSON.parse(carried.textContent ?? ''), language);
   for (;;) {
     try {
-      const answer = await fetch(new URL(`${screen}.${language}.json`, import.meta.url), { cache: 'no-cache' });
+      const answer = await fetch(new URL(`${screen}.${language}.json`, import.meta.url));
       if (answer.ok) return new Words(await answer.json(), language);
     } catch { /* the network is away: asked again */ }
     await new Promise(again => setTimeout(again, ASK_AGAIN_MS));

@@ -1,10 +1,10 @@
 // The screens around the heat.
 
-import { calledAgain, finishMs } from '../lane.js';
+import { calledAgain } from '../lane.js';
 import { checks as checksOf } from '../phone.js';
 import { readCode } from '../session.js';
-import { say } from '../words.js';
-import { button, clockText, dutyMark, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings, trouble } from './parts.js';
+import { say, timeOfDay } from '../words.js';
+import { button, dutyMark, h, holdButton, laneTag, lead, put, quiet, refill, settings, trouble } from './parts.js';
 
 /** Built anew whenever what it is made of changes. */
 const page = (name, made, build) => pad => {
@@ -13,7 +13,7 @@ const page = (name, made, build) => pad => {
 };
 
 const sentence = problem => problem && (problem.code === 'not-yours' ? '' : problem.message)
-  || problem && say(/offline|not-yours/.test(problem.code) ? `problem.${problem.code}` : 'problem.other', problem);
+  || problem && say(/offline|not-yours/.test(problem.code) ? `problem.${problem.code}` : 'problem.else', problem);
 const heading = pad => h('h1', {}, [pad.competition, pad.sheet?.title].filter(Boolean).join(' · '));
 const beginner = ({ athlete, line, step }) => lead(say(athlete ? 'ready.first' : 'ready.all', { name: line.athletes[athlete - 1], label: step?.label }));
 
@@ -52,7 +52,7 @@ function nextHeat({ session: { program, kept } }) {
 
 export const waiting = page('waiting', pad => [pad.competition, pad.session.kept, pad.session.program, pad.session.next, pad.sheet?.sheet], pad => {
   const { kept, next } = pad.session, later = nextHeat(pad), reading = kept.heat && kept.left !== kept.heat && !pad.sheet;
-  const time = later?.plannedAt ? new Date(later.plannedAt).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' }) : '';
+  const time = later?.plannedAt ? timeOfDay(later.plannedAt) : '';
   return [
     h('h1', {}, pad.competition), laneTag(kept.joined.lane, '.huge'), lead(say(reading ? 'waiting.loading' : 'waiting.none')),
     !reading && h('p.next', {}, later ? say('waiting.next', { ...later, time }).replace(/ ·$/, '') : say('waiting.end')),
@@ -85,11 +85,11 @@ export const confirm = page('confirm', pad => [pad.model.line, pad.problem, pad.
   ];
 });
 
-export const checks = page('checks', pad => [checksOf(pad), pad.sound.ready, pad.session.kept.hand, pad.look], pad => [
+export const checks = page('checks', pad => [checksOf(pad), pad.sounds?.ready, pad.session.kept.hand, pad.look], pad => [
   heading(pad), lead(say('checks')),
   h('ul.list', {}, ...checksOf(pad).map(({ id, state, values }) => h(`li.${state}`, { 'data-check': id, 'data-state': state }, say(`check.${id}.${state}`, values),
     id === 'sound' && state === 'ask' && h('span.pair', {}, button('sound-test', say('checks.sound'), () => pad.testSound()),
-      button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sound.ready }))))),
+      button('sound-heard', say('checks.heard'), () => pad.set({ soundHeard: true }), '', { disabled: !pad.sounds?.ready }))))),
   settings(pad, other(pad)),
   h('button.big', { act: 'ready', on: () => pad.ready() }, say('checks.ready'), h('small', {}, say('lane', { lane: pad.model.lane, team: pad.model.line.name }))),
 ]);
@@ -124,45 +124,3 @@ export const taken = page('taken', pad => [pad.judge, pad.problem, pad.asking], 
 });
 
 export const tab = page('tab', () => 0, pad => [lead(say('tab')), button('use-here', say('tab.here'), () => pad.useHere(), '.big')]);
-
-export function finish(pad) {
-  const { session } = pad, other = h('input', { act: 'captain', maxlength: 40, placeholder: say('finish.other'), 'aria-label': say('finish.other') });
-  const top = h('div.score'), note = h('div.then-line'), read = h('div.read'), after = h('div.read'), bar = foot(pad, false);
-  let name = '';
-  const pick = one => { name = one; pad.draw(); };
-  const answer = agreed => event => pad.record(event.timeStamp, { fact: 'score-read-back', agreed, name });
-  other.oninput = () => pick(other.value.trim());
-
-  function score({ step, atCap, told, stopped, count, rounds, line }) {
-    const { frame } = pad;
-    // The score is the engine's, once it knows all taps.
-    const worth = told && !pad.outbox.waiting && (line.score ? `${(told.worth / line.score.scale).toLocaleString('en')} ${line.score.unit}` : told.worth);
-    if (!step && line.score) return [say('finish.through'), worth || '–', say(`finish.${frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
-    if (!step) {
-      const ms = finishMs(pad.model, frame);
-      return [say('finish'), ms === null ? '–:––' : clockText(ms, 1), say(`finish.${ms === null ? 'unknown' : frame?.phase === 'certified' ? 'official' : 'unofficial'}`)];
-    }
-    const done = step.kind === 'set' ? say('finish.count', { count: atCap?.count ?? count, label: step.label }) : step.label;
-    const round = step.round && say('round', { n: step.round, of: rounds });
-    return [say(`finish.${stopped ?? (told?.status === 'withdrawn' ? 'withdrawn' : 'capped')}`), done, [round, (worth || worth === 0) && say('finish.worth', { n: worth })].filter(Boolean).join(' · ')];
-  }
-
-  return {
-    root: h('div.body.finish', {}, top, note, read, after, bar.root), tick: bar.tick,
-    update() {
-      const { lane, line, readBack } = pad.model, said = score(pad.model), { next, kept: { duty } } = session, beside = duty !== 'primary';
-      refill(top, [said, line.name], () => [h('div.row', {}, laneTag(lane), h('h2', {}, line.name)), dutyMark(pad), quiet(said[0]), h('b.result', { act: 'result' }, said[1]), quiet(said[2])]);
-      fit(top.querySelector('.result'), 76);
-      note.hidden = !notice(pad, note);
-      refill(read, readBack, () => (readBack ? lead(say(readBack.agreed ? 'finish.agreed' : 'finish.disputed', readBack), 'read-back') : [
-        lead(say('finish.read')), h('div.pair', {}, ...line.athletes.map(one => button('captain-name', one, () => pick(one))), other),
-        h('div.pair', {}, button('agree', say('finish.agree'), answer(true), '.big'), button('dispute', say('finish.dispute'), answer(false), '.big.dispute'))]));
-      for (const one of read.querySelectorAll('[data-act=captain-name]')) one.setAttribute('aria-pressed', String(one.textContent === name));
-      for (const one of read.querySelectorAll('.big')) one.disabled = !name;
-      read.hidden = beside;   // the judge reads it to the captain
-      refill(after, [next, !!readBack], () => [
-        next && h('p', {}, say('finish.called', next)), (readBack || next || beside) && button('next', say('finish.next'), () => session.goOn(), next && readBack ? '.big' : '.wide')]);
-      bar.update();
-    },
-  };
-}

@@ -1,8 +1,8 @@
 // An attempt at a load: what is typed is recorded, good or not. Comes only to a lane that has attempts.
 
 import { tooEarly } from '../lane.js';
-import { say } from '../words.js';
-import { LONG_HOLD_MS, Target, button, fit, h, put, refill } from './parts.js';
+import { point, say, write } from '../words.js';
+import { LONG_HOLD_MS, Target, fit, h, keys, put, refill } from './parts.js';
 
 const DIGIT_DEAD_MS = 300, MOST = 1_000;
 
@@ -21,7 +21,7 @@ export function lastLoad({ attempts, steps, step }) {
 export function attempt(pad) {
   const [big, name, verb] = [h('b'), h('strong'), h('em')], words = h('div.words', {}, big, name, verb), hint = h('span.state'), then = h('span.then');
   const target = h('button.target', { act: 'good' }, hint, words, then), keypad = h('div.keypad');
-  const wrong = h('b'), load = h('span'), noLift = h('button.no-rep', { act: 'no-lift' }, wrong, load), root = h('section.work', { 'data-kind': 'value' }, h('div.main', {}, keypad, target), h('div.side', {}, noLift));
+  const wrong = h('b'), load = h('span'), noLift = h('button.no-rep', { act: 'no-lift' }, wrong, load), root = h('section.work.lift', { 'data-kind': 'value' }, h('div.main', {}, keypad, target), h('div.side', {}, noLift));
   let digits = '', of = 0;
 
   const carried = good => {
@@ -41,16 +41,16 @@ export function attempt(pad) {
     update() {
       const { model, capped } = pad, { step, steps, open } = model;
       if (of !== step.step) [digits, of] = ['', step.step];
-      const last = lastLoad(model), shown = `${digits || '–'} ${step.unit}`;
+      const last = lastLoad(model), shown = `${digits.replace('.', point) || '–'} ${step.unit}`;
       [[big, shown], [name, step.label], [verb, say('attempt.good')]].forEach(([element, text]) => put(element, text));
-      put(hint, last === null ? say('attempt.first') : say('attempt.last', { load: `${last} ${step.unit}` }));
+      put(hint, last === null ? say('attempt.first') : say('attempt.last', { load: `${write(last)} ${step.unit}` }));
       put(then, capped ? say('target.capped') : say('target.then', { label: steps[open]?.label ?? say('then.last') }));
       put(wrong, say('attempt.no'));
       put(load, shown);
       target.dataset.fact = JSON.stringify(carried(true));
       target.disabled = noLift.disabled = !carried(true);
       for (const one of [good, no]) one.relabel(`${step.step} ${shown}`, DIGIT_DEAD_MS);
-      refill(keypad, 0, () => [...'123456789.0⌫'].map(key => button(`key-${key === '⌫' ? 'back' : key}`, key, type(key))));
+      refill(keypad, 0, () => keys(type));
       fit(words, 90);
     },
   };

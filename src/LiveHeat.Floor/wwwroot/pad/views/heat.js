@@ -1,10 +1,11 @@
 // The heat. The target says what it will record and carries that fact.
 
 import { capMs, checkpoint, following, heatMs, sharesOf, tooEarly } from '../lane.js';
-import { say } from '../words.js';
-import { LONG_HOLD_MS, Target, button, clockText, dutyMark, fit, foot, h, holdButton, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
+import { listed, point, say, write } from '../words.js';
+import { LONG_HOLD_MS, Target, button, clockText, dutyMark, fit, foot, h, holdButton, keys, laneTag, lead, notice, put, quiet, refill, settings } from './parts.js';
 
-const DEAD_MS = 1_000, NO_REP_DEAD_MS = 500, DIGIT_DEAD_MS = 300;
+export const DEAD_MS = 1_000;
+const NO_REP_DEAD_MS = 500, DIGIT_DEAD_MS = 300;
 
 /** A new label is dead for a second; less where taps follow as fast as reps. */
 export function deadMs({ step, count }, { fact, count: next }, rate) {
@@ -14,7 +15,7 @@ export function deadMs({ step, count }, { fact, count: next }, rate) {
 }
 
 /** Times round up, as hand times do. */
-function lastTap({ model: { last, lastSafe }, frame, outbox }) {
+export function lastTap({ model: { last, lastSafe }, frame, outbox }) {
   if (!last) return [];
   const at = last.timeKnown === false ? null : heatMs(frame, last.instant);
   return [say(`tap.${last.id.startsWith('new.') ? 'new' : lastSafe ? 'safe' : outbox.stores ? 'phone' : 'memory'}`), at === null ? '' : clockText(Math.ceil(at / 100) * 100, 1)];
@@ -46,7 +47,7 @@ function targetView(pad) {
     const { kind, quantity, movement } = step, unit = /^(cal|m|kg|lb)$/.test(step.unit) ? ` ${step.unit}` : '';
     if (kind === 'tag') return [line.athletes[step.athlete - 1], line.athletes[step.to - 1], say('target.tag')];
     if (kind === 'finish') return ['', step.label, say('target.finish')];
-    if (kind === 'value') return [say('target.value', { value: `${digits || '–'}${unit}` }), step.label, ''];
+    if (kind === 'value') return [say('target.value', { value: `${digits.replace('.', point) || '–'}${unit}` }), step.label, ''];
     const counts = carried.fact === 'count-reached', debt = owed ? say('target.owed', { n: owed }) : '';
     return [`${carried.count ?? quantity}${unit}`, counts ? say('target.of', { quantity, name: movement }) : movement || step.label,
       [debt, counts ? '' : say('target.done')].filter(Boolean).join(', ')];
@@ -64,8 +65,9 @@ function targetView(pad) {
       short = shares?.short ?? [];
       change.hidden = !shares;
       put(worker, shares?.who ? model.line.athletes[shares.who - 1] : '–');
+      fit(worker, 22);
       [big, name, verb].forEach((element, i) => put(element, shown[i]));
-      put(then, capped ? say('target.capped') : short.length && carried.fact === 'step-done' ? say('shares.short', { names: short.join(', ') }) : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
+      put(then, capped ? say('target.capped') : short.length && carried.fact === 'step-done' ? say('shares.short', { names: listed(short) }) : carried?.count ? say('target.togo', { n: step.quantity - carried.count }) : say('target.then', { label: next?.label ?? say('then.last') }));
       put(state, lastTap(pad).join(' '));
       root.dataset.kind = kind;
       target.dataset.fact = JSON.stringify(carried);
@@ -80,17 +82,18 @@ function targetView(pad) {
       wrong.relabel(`${step.step} ${noReps} ${!pad.panel}`, NO_REP_DEAD_MS);
       already.hidden = !isTag;
       put(receiver, isTag ? shown[1] : '');
+      fit(receiver, 22);
       late.relabel(String(step.step), DEAD_MS);
       side.hidden = noRep.hidden && already.hidden && change.hidden;
       keypad.hidden = !isValue;
-      if (isValue) refill(keypad, 0, () => [...'123456789.0⌫'].map(key => button(`key-${key === '⌫' ? 'back' : key}`, key, type(key))));
+      if (isValue) refill(keypad, 0, () => keys(type));
       name.classList.toggle('short', shown[1].length < 14);
       fit(words, 130);
     },
   };
 }
 
-function head(pad, under, tag = laneTag(pad.model.lane)) {
+export function head(pad, under, tag = laneTag(pad.model.lane)) {
   const team = h('h2'), clock = h('b'), cap = h('small');
   return {
     root: h('header', {}, tag, h('div.team', {}, team, under), h('div.clock', {}, clock, cap)),
@@ -104,32 +107,6 @@ function head(pad, under, tag = laneTag(pad.model.lane)) {
   };
 }
 
-/** A timekeeper's: one target that records the finish, once. */
-export function timer(pad) {
-  const top = head(pad, dutyMark(pad)), note = h('div.then-line'), bar = foot(pad, false);
-  const lines = [h('b'), h('strong'), h('em')], words = h('div.words', {}, ...lines), target = h('button.target', { act: 'done' }, words);
-  const next = button('next', say('finish.next'), () => pad.session.goOn(), '.wide'), soonest = () => pad.model.steps.reduce((sum, { earliestMs }) => sum + earliestMs, 0);
-  const press = new Target(pad, target, {
-    carried: () => !target.disabled && { fact: 'finish-timed' }, holdMs: (_, stamp) => ((heatMs(pad.frame, pad.clock.instantOf(stamp)) ?? Infinity) < soonest() ? LONG_HOLD_MS : 0),
-    onHold: ms => pad.note('early', ms), onAct: (fact, stamp) => pad.record(stamp, fact),
-  });
-  return {
-    root: h('div.body.heat.timer', {}, top.root, note, h('section.work', {}, h('div.main', {}, target, next)), bar.root),
-    tick() { top.tick(); bar.tick(); },
-    update() {
-      const { model: { steps, last }, frame } = pad, over = /ended|frozen|certified/.test(frame?.phase), [where, time] = lastTap(pad);
-      const shown = last ? [time, say('timer'), where] : over ? ['', say('timer.over'), ''] : ['', say('timer'), say('timer.when', steps.at(-1))];
-      lines.forEach((line, i) => put(line, shown[i]));
-      target.disabled = last || over;
-      press.relabel(`${!last}`, DEAD_MS);
-      next.hidden = !over && !(last && pad.session.next);
-      note.hidden = !notice(pad, note);
-      bar.update();
-      fit(words, 110);
-    },
-  };
-}
-
 export function heat(pad) {
   const who = h('span'), top = head(pad, h('div.who', {}, dutyMark(pad), ' ', who), h('button.lane', { act: 'standard', on: () => pad.open('standard') }, String(pad.model.lane), h('small', {}, say('standard'))));
   const tape = strip(), then = h('div.then-line'), work = targetView(pad), bar = foot(pad, true), atCap = capView(pad), panel = h('div.panel');
@@ -138,9 +115,9 @@ export function heat(pad) {
   let shown = work, lift = null;
 
   function whoText({ step, athlete, line, rounds }) {
-    const round = step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
-    const names = [athlete, ...athlete === step?.athlete && step.with || []].map(one => line.athletes[one - 1]).join(' + ');
-    return `${athlete ? say('works', { name: names }) : say('works.all')} · ${round}`;
+    const round = !rounds ? '' : step?.round ? say('round', { n: step.round, of: rounds }) : say(step?.round === 0 ? 'round.before' : 'round.after');
+    const names = [athlete, ...athlete === step?.athlete && step.with || []].map(one => line.athletes[one - 1]);
+    return [athlete ? say('works', { name: listed(names, ' + ') }) : say('works.all'), round].filter(Boolean).join(' · ');
   }
 
   function thenLine() {
@@ -194,16 +171,18 @@ function capView(pad) {
     changing = settled();
     if (changing) pad.draw(); else pad.record(event.timeStamp, ...(atCap ? [{ fact: 'undone', target: atCap.id }] : []), { fact: 'reps-at-cap', step: open, count });
   }, '.big');
+  const root = h('section.cap', {}, ask, row, record);
   return {
-    root: h('section.cap', {}, ask, row, record),
+    root,
     update() {
       const { atCap, open, count: counted, waits, over, steps, line, step: { kind, label } } = pad.model, asks = kind === 'set' && !waits;
       if (of !== open) [of, count, changing] = [open, atCap?.count ?? counted, false];
       put(ask, waits ? say('rest', { name: line.athletes[steps[waits.first - 1].athlete - 1], label: steps[waits.first - 1].label, time: clockText(waits.fromMs) })
         : !asks ? say(kind === 'value' ? 'cap.read' : 'cap.nothing') : settled() ? say('cap.wait') : say(over ? 'over.ask' : 'cap.ask', { label }));
       row.hidden = record.hidden = !asks;
+      root.classList.toggle('rest', !!waits);
       minus.disabled = plus.disabled = settled();
-      put(number, String(count));
+      put(number, write(count));
       put(record, say(settled() ? 'cap.change' : 'cap.record', { n: count }));
     },
   };

@@ -1,6 +1,6 @@
 // What screens are made of.
 
-import { phrase, ruling, say } from '../words.js';
+import { phrase, point, ruling, say } from '../words.js';
 
 export const UNDO_HOLD_MS = 600, LONG_HOLD_MS = 800;
 const LEAST_PX = 11, fits = {}, due = [];
@@ -51,7 +51,7 @@ export function fitAll() {
 
 export function clockText(ms, tenths = 0) {
   const parts = Math.floor(Math.max(0, ms) / (tenths ? 100 : 1_000)) / (tenths ? 10 : 1), minutes = Math.floor(parts / 60);
-  return `${minutes}:${(parts - minutes * 60).toFixed(tenths).padStart(tenths ? 4 : 2, '0')}`;
+  return `${minutes}:${(parts - minutes * 60).toFixed(tenths).padStart(tenths ? 4 : 2, '0').replace('.', point)}`;
 }
 
 /** Acts at pointer-down: not while its label is new, held where that is asked for, by one finger. */
@@ -114,6 +114,8 @@ export class Target {
   }
 }
 
+/** The digits, as the language writes a decimal. `type` is told '.' whatever it writes. */
+export const keys = type => [...'123456789.0⌫'].map(key => button(`key-${key === '⌫' ? 'back' : key}`, key === '.' ? point : key, type(key)));
 export const laneTag = (lane, classes = '') => h(`div.lane${classes}`, {}, String(lane));
 export const lead = (text, act) => h('p.lead', { act }, text);
 export const dutyMark = ({ session: { kept: { duty } } }) => duty !== 'primary' && h('b.duty', {}, say(duty));

@@ -1,13 +1,8 @@
 // Who works at a set that the team shares: the count at every change, and the next one's name. Fetched when first wanted; phone.js keeps it for when there is no network.
 
 import { sharesOf } from '../lane.js';
+import { say } from '../words.js';
 import { button, h, lead, quiet } from './parts.js';
-
-/** Here and not in words.js: only who opens it needs them. Another language is another table. */
-const ENGLISH = {
-  'count': 'Done so far, of {quantity} {name}', 'who': 'Who works now?', 'least': 'at least {n} each', 'units': '{n} done', 'close': 'back to the lane',
-};
-const say = (key, values = {}) => ENGLISH[key].replace(/\{(\w+)\}/g, (_, name) => values[name] ?? '');
 
 const STYLE = `
 .shares .count { display: grid; grid-template-columns: 88px 1fr 88px; gap: 8px; align-items: center; }
@@ -19,7 +14,7 @@ const STYLE = `
 
 export function panel(pad) {
   const { model } = pad, { step, line } = model, { units, who, at } = sharesOf(model);
-  const count = h('input', { inputmode: 'numeric', 'data-act': 'shares-count', 'aria-label': say('count', { quantity: step.quantity, name: step.movement }) });
+  const count = h('input', { inputmode: 'numeric', 'data-act': 'shares-count', 'aria-label': say('shares.count', step) });
   count.value = at;
   const counted = () => Math.max(0, Math.min(step.quantity, parseInt(count.value, 10) || 0));
   const by = more => () => { count.value = Math.max(0, Math.min(step.quantity, counted() + more)); };
@@ -29,13 +24,13 @@ export function panel(pad) {
   };
   return [
     h('style', {}, STYLE),
-    button('shares-close', say('close'), () => pad.close(), '.wide'),
-    lead(say('count', { quantity: step.quantity, name: step.movement })),
+    button('shares-close', say('shares.close'), () => pad.close(), '.wide'),
+    lead(say('shares.count', step)),
     h('div.count', {}, button('shares-minus', '−', by(-1)), count, button('shares-plus', '+', by(1))),
-    h('h2', {}, say('who')), quiet(step.minimumEach ? say('least', { n: step.minimumEach }) : ''),
+    h('h2', {}, say('here.who')), quiet(step.minimumEach ? say('shares.least', { n: step.minimumEach }) : ''),
     h('div.who', {}, ...line.athletes.map((name, i) => {
       const one = button('shares-who', '', takes(i + 1), '', { 'data-athlete': i + 1, disabled: i + 1 === who });
-      one.replaceChildren(h('b', {}, name), h('span', {}, say('units', { n: units[i + 1] ?? 0 })));
+      one.replaceChildren(h('b', {}, name), h('span', {}, say('shares.units', { n: units[i + 1] ?? 0 })));
       return one;
     })),
   ];

@@ -1,16 +1,7 @@
 // What a good rep of the open set is, and what every no-rep means. Fetched when first wanted; phone.js keeps it for when there is no network.
 
+import { say } from '../words.js';
 import { button, h, lead, quiet } from './parts.js';
-
-/** Here and not in words.js: only who opens it needs them. Another language is another table. */
-const ENGLISH = {
-  'whole': 'What counts',
-  'start': 'Start', 'finish': 'Finish', 'between': 'On the way', 'allowed': 'Allowed', 'no-rep': 'No-rep', 'tag-fault': 'Tag fault', 'caution': 'Caution',
-  'none': 'Nobody has written this standard down. Ask the head judge.',
-  'no-how': 'no more is written about it',
-  'nothing': 'Nothing is judged here but that it is done.',
-  'close': 'back to the lane',
-};
 
 const STYLE = `
 .panel.standard { padding-bottom: 8px; cursor: pointer; }
@@ -20,7 +11,8 @@ const STYLE = `
 .standard dd { margin: 0 0 2px; overflow-wrap: anywhere; }
 .standard dd b { display: block; }
 .standard .caution { border-left: 8px double #ee8a1d; padding-left: 10px; }
-.standard .wide { position: sticky; top: 0; flex: none; }
+.standard .body > * { grid-column: 1 / -1; }
+.standard .wide { position: sticky; top: 0; flex: none; margin-top: 0; }
 `;
 
 /** The movements that the open step is judged by: its own, and at a tag that of the work after it. */
@@ -31,17 +23,17 @@ function movementsOf({ step, steps }, { movements = [] }) {
 
 const part = (name, ...lines) => {
   const said = lines.flat().filter(Boolean);
-  return said.length ? [h('dt', {}, ENGLISH[name]), ...said.map(line => h(`dd${name === 'caution' ? '.caution' : ''}`, { act: `standard-${name}` }, line))] : [];
+  return said.length ? [h('dt', {}, say(`standard.${name}`)), ...said.map(line => h(`dd${name === 'caution' ? '.caution' : ''}`, { act: `standard-${name}` }, line))] : [];
 };
 
 function movement([step, found]) {
   const full = found?.fullStandard, faults = found?.faults ?? [];
   return [
     h('h2', {}, found?.name ?? step.movement ?? step.label),
-    !full && !found?.standard && quiet(ENGLISH.none),
+    !full && !found?.standard && quiet(say('standard.none')),
     h('dl', {},
       ...(full ? [...part('start', full.start), ...part('finish', full.finish), ...part('between', full.between), ...part('allowed', full.allowed)] : part('whole', found?.standard)),
-      ...part(step.kind === 'tag' ? 'tag-fault' : 'no-rep', faults.map(({ name, how }) => h('span', { act: 'standard-fault' }, h('b', {}, name), how ?? ENGLISH['no-how']))),
+      ...part(step.kind === 'tag' ? 'tag-fault' : 'no-rep', faults.map(({ name, how }) => h('span', { act: 'standard-fault' }, h('b', {}, name), how ?? say('standard.no-how')))),
       ...part('caution', full?.caution)),
   ];
 }
@@ -49,7 +41,7 @@ function movement([step, found]) {
 /** One tap anywhere closes it; scrolling does not. */
 export function panel(pad) {
   const close = () => pad.close(), all = movementsOf(pad.model, pad.sheet);
-  const root = h('div.body', { act: 'standard-panel', on: close }, h('style', {}, STYLE), button('standard-close', ENGLISH.close, close, '.wide'),
-    ...(all.length ? all.flatMap(movement) : [lead(ENGLISH.nothing)]).filter(Boolean));
+  const root = h('div.body', { act: 'standard-panel', on: close }, h('style', {}, STYLE), button('standard-close', say('shares.close'), close, '.wide'),
+    ...(all.length ? all.flatMap(movement) : [lead(say('standard.nothing'))]).filter(Boolean));
   return [root];
 }
