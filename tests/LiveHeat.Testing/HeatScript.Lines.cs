@@ -67,7 +67,10 @@ public sealed partial class HeatScript
         (@"warn lane (\d+)", line => new HeatFact.Warned { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1) }),
         (@"penalise lane (\d+) by (\d+) (ms|reps)", line => new HeatFact.Penalised { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0 }),
         (@"decide lanes (\d+),(\d+)( tie)?", line => new HeatFact.NearTieDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1), line.Lane(2)], Tie = line.Text(3).Length > 0 }),
-        (@"decide lane (\d+) (in time|too late) by (\d+) ms", line => new HeatFact.CapDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), InTime = line.Text(2) == "in time", WithinMs = line.Int(3) }),
+        (@"decide lane (\d+) (in time|too late) by (\d+) ms(?: in round (\d+))?", line => new HeatFact.CapDecided
+        {
+            Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), InTime = line.Text(2) == "in time", WithinMs = line.Int(3), Round = line.Text(4).Length > 0 ? line.Int(4) : null,
+        }),
         (@"rerun lane (\d+) in (\w+)", line => new HeatFact.RerunOrdered { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1)], InHeat = new(line.Text(2)), Reason = "wet floor" }),
         (@"disqualify lane (\d+)", line => new HeatFact.Disqualified { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Reason = "left the floor" }),
         (@"lane (\d+) appeals( late)?", line => new HeatFact.AppealFiled { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Member = "Ann", Grounds = "a rep", Late = line.Text(2).Length > 0 }),

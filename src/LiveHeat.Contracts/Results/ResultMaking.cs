@@ -1,3 +1,4 @@
+using System.Globalization;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
@@ -25,6 +26,12 @@ public static class ResultMaking
         if (lane.CapDecision is { } cap)
         {
             return $"{(cap.InTime ? "in time" : "after the cap")}, decided by {cap.By.Name}";
+        }
+
+        var open = NearTies.Of(heat).Any(tie => !tie.Decided && tie.Lanes.Contains(lane.Lane));
+        if (!open && lane.RoundDecisions.Count > 0)
+        {
+            return string.Join(", ", lane.RoundDecisions.Select(round => string.Create(CultureInfo.InvariantCulture, $"round {round.Round}: {(round.InTime ? "in time" : "too late")}, decided by {round.By.Name}")));
         }
 
         var decided = heat.NearTieDecisions.LastOrDefault(decision => decision.Lanes.Contains(lane.Lane));

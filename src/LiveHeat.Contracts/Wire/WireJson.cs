@@ -9,6 +9,7 @@ using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Standings;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
+using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Wire;
@@ -23,7 +24,7 @@ public static class WireJson
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
-        (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"),
+        (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),
         (typeof(ProgramList), "message"), (typeof(ProgramList), "screen"), (typeof(CompetitionSetup), "screen"),
         (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),
     ];

@@ -6,7 +6,11 @@ namespace LiveHeat.Engine.Heats;
 public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long CapMs, long CapMovedMs, bool CapOpen)
 {
     /// <summary>Reads holds and adjustments that stand, in ledger order.</summary>
-    public static LaneClock Read(HeatClock heat, int capMs, IEnumerable<HeatFact> rulings)
+    /// <param name="heat">The heat's clock.</param>
+    /// <param name="capMs">The plan's cap.</param>
+    /// <param name="rulings">Those that stand.</param>
+    /// <param name="rounds">How many rounds the plan has by the clock: the last ends at the cap.</param>
+    public static LaneClock Read(HeatClock heat, int capMs, IEnumerable<HeatFact> rulings, int rounds = 0)
     {
         var holds = new List<Standstill>();
         var movedMs = 0L;
@@ -24,9 +28,9 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
                     movedMs += MovesCap(open, heat, capMs + movedMs) ? WorkingMs(heat, hold) : 0;
                     open = null;
                     break;
-                case HeatFact.CapDecided decided:
+                case HeatFact.CapDecided decided when decided.Round is null || decided.Round == rounds:
                     // A step exactly at the cap counts: decided too late, it must lie beyond.
-                    movedMs += decided.InTime ? decided.WithinMs : -decided.WithinMs - 1;
+                    movedMs += MovedMs(decided);
                     break;
                 case HeatFact.TimeAdjusted { MovesCap: true } adjusted:
                     movedMs -= adjusted.AdjustMs;
@@ -41,6 +45,9 @@ public sealed record LaneClock(HeatClock Heat, Items<Standstill> Holds, long Cap
 
         return new LaneClock(heat, holds.ToItems(), capMs, movedMs, open is not null && MovesCap(open, heat, capMs + movedMs));
     }
+
+    /// <summary>How far a decision moves the cap, or the end of a round.</summary>
+    internal static int MovedMs(HeatFact.CapDecided decided) => decided.InTime ? decided.WithinMs : -decided.WithinMs - 1;
 
     /// <summary>A hold after the lane's cap gives nobody more time.</summary>
     private static bool MovesCap(HeatFact.LaneHeld held, HeatClock heat, long capMs) => held.MovesCap && heat.HeatMs(held.Instant) <= capMs;

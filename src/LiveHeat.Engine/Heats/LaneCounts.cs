@@ -15,6 +15,9 @@ internal sealed class LaneCounts(RelayPlan plan, Counting counting)
     /// <summary>So many were done when the cap came, or when a round by the clock was over.</summary>
     public void AtCap(int step, int count) => atCap[step] = count;
 
+    /// <summary>Somebody said how many were done when the time was over.</summary>
+    public bool IsTold(int step) => atCap.ContainsKey(step);
+
     /// <summary>Reps of a set are due before the set open now may count.</summary>
     public void Owe(int openNow, int step, int reps) => owed.Add((openNow, step, reps));
 

@@ -28,10 +28,11 @@ public static class LaneFold
         var (inForce, tapped) = Sort(context, facts);
         var plans = known ?? LanePlans.Read(context.Snapshot.Workout, entry, inForce, context.Voided);
         var rulings = inForce.Where(ruling => !context.Voided.Contains(ruling.Id)).ToList();
-        var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings);
+        var clock = LaneClock.Read(context.Clock, plans.Newest.Plan.CapMs, rulings, plans.Newest.Plan.Windows.Count);
+        var decisions = rulings.OfType<HeatFact.CapDecided>().Where(decided => decided.Round is not null).ToItems();
         var taps = TapOrder.Arrange(tapped);
         var standing = new TapStanding(context, plans, taps);
-        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting, context.Snapshot.Timekeepers, context.Snapshot.HandTimingMs);
+        var walk = new LaneWalk(plans.Newest.Plan, clock, context.Snapshot.Workout.Counting, context.Snapshot.Timekeepers, context.Snapshot.HandTimingMs, decisions);
         Walk(walk, taps, standing, rulings);
         var calls = rulings.OfType<HeatFact.CallAnswered>().Select(answered => answered.Instant).DefaultIfEmpty(new Instant(long.MinValue)).Max();
         var seat = context.Seats.LastOrDefault(seat => seat is { Duty: Duty.Primary, Until: null });
@@ -50,7 +51,8 @@ public static class LaneFold
             AtCapMs = plans.Newest.Plan.CapMs + rulings.OfType<HeatFact.TimeAdjusted>().Where(adjusted => !adjusted.MovesCap).Sum(adjusted => (long)adjusted.AdjustMs),
             Penalties = rulings.OfType<HeatFact.Penalised>()
                 .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason)).ToItems(),
-            CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(),
+            CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(decided => decided.Round is null),
+            RoundDecisions = decisions,
             Warnings = rulings.OfType<HeatFact.Warned>().Count(),
             Calling = walk.LastCall > calls,
             Disqualified = rulings.OfType<HeatFact.Disqualified>().LastOrDefault(),

@@ -11,7 +11,7 @@ namespace LiveHeat.Engine.Heats;
 public readonly record struct JudgedAttempt(int Step, int Athlete, decimal Load, bool Good, string? Fault);
 
 /// <summary>What a lane's confirmed work is worth by its workout's rule, and what was read and lifted on the way. One a walk.</summary>
-internal sealed class LaneScore(RelayPlan plan, Counting counting)
+internal sealed class LaneScore(RelayPlan plan, Counting counting, IEnumerable<HeatFact.CapDecided> decisions)
 {
     private readonly SortedDictionary<int, decimal> values = [];
     private readonly SortedDictionary<int, HeatFact.AttemptJudged> attempts = [];
@@ -24,7 +24,7 @@ internal sealed class LaneScore(RelayPlan plan, Counting counting)
     public LaneShares Shares { get; } = new(plan);
 
     /// <summary>Rounds by the clock.</summary>
-    public LaneWindows Windows { get; } = new(plan);
+    public LaneWindows Windows { get; } = new(plan, decisions);
 
     /// <summary>Readings entered, by step.</summary>
     public Items<(int Step, decimal Value)> Values => values.Select(pair => (pair.Key, pair.Value)).ToItems();

@@ -14,6 +14,11 @@ public readonly record struct Split(long LaneMs, int UncertaintyMs, FactId Fact)
 /// <param name="Count">Units of the step after that one; 0 when all of the round is done.</param>
 public readonly record struct RoundDone(int Done, int Count);
 
+/// <summary>What was done nearest to the end of a round by the clock, on either side of it.</summary>
+/// <param name="Round">The round, from 1.</param>
+/// <param name="FromEnd">Milliseconds from the round's end, negative before it.</param>
+public readonly record struct NearRoundEnd(int Round, Split FromEnd);
+
 /// <summary>A witness and the lane's judge have a step done at times further apart than both their clocks can be wrong. Flagged, never decided here.</summary>
 /// <param name="Step">The step.</param>
 /// <param name="Judged">What counts: the judge's time.</param>
@@ -124,6 +129,12 @@ public sealed record LaneState
 
     /// <summary>What was decided of a step too close to the cap; null when nothing was.</summary>
     public HeatFact.CapDecided? CapDecision { get; init; }
+
+    /// <summary>What may have been done in time or too late in each round by the clock; rounds without are left out.</summary>
+    public Items<NearRoundEnd> NearRoundEnds { get; init; }
+
+    /// <summary>What was decided of steps too close to the end of their rounds.</summary>
+    public Items<HeatFact.CapDecided> RoundDecisions { get; init; }
 
     /// <summary>All steps are done in time, and that time is the result; never where something else is.</summary>
     public bool Finished => Plan.Timed && AllDone;

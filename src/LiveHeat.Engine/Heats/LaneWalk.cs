@@ -4,11 +4,11 @@ using LiveHeat.Engine.Workouts;
 namespace LiveHeat.Engine.Heats;
 
 /// <summary>Walks a lane through its plan, tap by tap in the order they happened. One walk a fold; not kept.</summary>
-internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting, TimekeeperRule timekeepers, int handTimingMs)
+internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting counting, TimekeeperRule timekeepers, int handTimingMs, Items<HeatFact.CapDecided> decisions)
 {
     private readonly Split?[] splits = new Split?[plan.LastStep];
     private readonly int[] noReps = new int[plan.LastStep];
-    private readonly LaneScore score = new(plan, counting);
+    private readonly LaneScore score = new(plan, counting, decisions);
     private readonly SortedDictionary<int, int> substitutes = [];
     private readonly LaneWitnesses witnesses = new(handTimingMs);
     private readonly LaneFinish finish = new(clock, timekeepers);
@@ -83,6 +83,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Worth = score.Worth(scored, attempts),
             Finish = scored > 0 && Ends(scored) ? finish.Official ?? splits[^1] : null,
             NearCap = nearCap?.FromCap,
+            NearRoundEnds = score.Windows.Near(score.Counts),
             Stopped = stopped,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
@@ -190,6 +191,12 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             LookAtCap(done.Step, new Split(fromCapMs, placed.Tap.UncertaintyMs, placed.Tap.Id));
         }
 
+        // Where readings make the score, a machine is read when its time is over: that is no question of time.
+        if (split is { } at && stopped is null && !(done is HeatFact.ValueEntered && plan.Scoring is ScoringRule.MostReading))
+        {
+            score.Windows.LookAtEnd(done.Step, counted: false, at);
+        }
+
         highest = done.Step;
         if (Closed(done, placed, standing))
         {
@@ -204,6 +211,11 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
 
     private void CountTo(HeatFact.CountReached reached, PlacedTap placed, TapStanding standing)
     {
+        if (counting == Counting.Reps && stopped is null && SplitOf(placed) is { } at)
+        {
+            score.Windows.LookAtEnd(reached.Step, counted: true, at);
+        }
+
         if (Closed(reached, placed, standing))
         {
             return;

@@ -12,7 +12,7 @@ public abstract partial record HeatFact
         public required bool Tie { get; init; }
     }
 
-    /// <summary>A last step closer to the cap than anybody could measure: people decide.</summary>
+    /// <summary>A step closer to the cap, or to the end of its round by the clock, than anybody could measure: people decide.</summary>
     public sealed record CapDecided : LaneDesk
     {
         /// <summary>True: it was done in time.</summary>
@@ -20,6 +20,9 @@ public abstract partial record HeatFact
 
         /// <summary>How close it had to be to be in question, milliseconds.</summary>
         public required int WithinMs { get; init; }
+
+        /// <summary>The round by the clock, from 1, at whose end it was done; null: at the cap.</summary>
+        public int? Round { get; init; }
     }
 
     /// <summary>The lanes do the work again in another heat, whose result counts for them.</summary>

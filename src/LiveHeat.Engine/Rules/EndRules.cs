@@ -66,7 +66,9 @@ internal static class EndRules
 
         if (NearTies.Of(heat).FirstOrDefault(tie => !tie.Decided) is { } open)
         {
-            return new Verdict.Refused("near-tie-open", open.AtCap
+            return new Verdict.Refused("near-tie-open", open.Round is { } round
+                ? $"On lane {open.Lanes[0]} something was done closer to the end of round {round} than can be measured. The head judge decides first."
+                : open.AtCap
                 ? $"Lane {open.Lanes[0]} was closer to the cap than can be measured, or judge and timekeepers disagree about it. The head judge decides first."
                 : $"Lanes {open.Lanes[0]} and {open.Lanes[1]} finished closer than can be measured. The head judge decides their order first, or lets the tie stand.");
         }

@@ -19,6 +19,9 @@ public abstract partial record HeatCommand
     {
         /// <summary>It was.</summary>
         public required bool InTime { get; init; }
+
+        /// <summary>The round by the clock, from 1, at whose end it was done; null: at the cap.</summary>
+        public int? Round { get; init; }
     }
 
     /// <summary>Have lanes do the work again in another heat.</summary>

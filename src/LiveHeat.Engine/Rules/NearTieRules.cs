@@ -40,14 +40,16 @@ internal static class NearTieRules
 
     private static Verdict OnCap(HeatState heat, HeatCommand.DecideCap command, Asking asking)
     {
-        var near = NearTies.Of(heat).FirstOrDefault(tie => tie.AtCap && tie.Lanes[0] == command.Lane);
+        var near = NearTies.Of(heat).FirstOrDefault(tie => tie.AtCap && tie.Lanes[0] == command.Lane && tie.Round == command.Round);
         return near is null
-            ? new Verdict.Refused("no-near-tie", $"Nothing on lane {command.Lane} was too close to the cap to measure.")
+            ? new Verdict.Refused("no-near-tie", command.Round is { } round
+                ? $"Nothing on lane {command.Lane} was too close to the end of round {round} to measure."
+                : $"Nothing on lane {command.Lane} was too close to the cap to measure.")
             : near.Decided
                 ? new Verdict.Refused("no-near-tie", $"Lane {command.Lane} at the cap is decided already. Void that decision to decide again.")
                 : new Verdict.Accepted(new HeatFact.CapDecided
                 {
-                    Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, InTime = command.InTime, WithinMs = near.WithinMs, Reason = command.Reason,
+                    Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, InTime = command.InTime, WithinMs = near.WithinMs, Round = command.Round, Reason = command.Reason,
                 });
     }
 

@@ -11,7 +11,10 @@ namespace LiveHeat.Engine.Standings;
 /// <param name="Decided">Somebody has decided it.</param>
 public sealed record NearTie(Items<LaneNumber> Lanes, long ApartMs, int WithinMs, bool Decided)
 {
-    /// <summary>It is about a cap and not about another team.</summary>
+    /// <summary>The round by the clock, from 1, whose end it is about; null where it is about a finish or the cap.</summary>
+    public int? Round { get; init; }
+
+    /// <summary>It is about a cap, or the end of a round, and not about another team.</summary>
     public bool AtCap => Lanes.Count == 1;
 }
 
@@ -26,7 +29,7 @@ public static class NearTies
             return [];
         }
 
-        return AtFinish(heat, snapshot.HandTimingMs).Concat(AtCap(heat, snapshot.HandTimingMs)).ToItems();
+        return AtFinish(heat, snapshot.HandTimingMs).Concat(AtCap(heat, snapshot.HandTimingMs)).Concat(AtRoundEnds(heat, snapshot.HandTimingMs)).ToItems();
     }
 
     private static IEnumerable<NearTie> AtFinish(HeatState heat, int handMs)
@@ -75,6 +78,26 @@ public static class NearTies
             else if (lane.CapDecision is { } decided)
             {
                 yield return new NearTie([lane.Lane], 0, decided.WithinMs, Decided: true);
+            }
+        }
+    }
+
+    private static IEnumerable<NearTie> AtRoundEnds(HeatState heat, int handMs)
+    {
+        foreach (var lane in heat.Lanes.Where(lane => lane.Plan.Windows.Count > 0 && !lane.Unranked))
+        {
+            for (var round = 1; round <= lane.Plan.Windows.Count; round++)
+            {
+                var near = lane.NearRoundEnds.Where(one => one.Round == round).Select(one => (Split?)one.FromEnd).FirstOrDefault();
+                var decided = lane.RoundDecisions.LastOrDefault(decision => decision.Round == round);
+                if (near is { } split && Math.Abs(split.LaneMs) <= Uncertain(split, handMs))
+                {
+                    yield return new NearTie([lane.Lane], split.LaneMs, Uncertain(split, handMs), decided is not null) { Round = round };
+                }
+                else if (decided is not null)
+                {
+                    yield return new NearTie([lane.Lane], 0, decided.WithinMs, Decided: true) { Round = round };
+                }
             }
         }
     }

@@ -60,7 +60,7 @@ internal sealed class ReviewScript(Desk organiser, Desk headJudge, TimeProvider 
         await Ask(
             headJudge, heat,
             id => near.AtCap
-                ? new HeatCommand.DecideCap { Id = id, Lane = near.Lanes[0], InTime = near.ApartMs <= 0, Reason = "seen from the line" }
+                ? new HeatCommand.DecideCap { Id = id, Lane = near.Lanes[0], InTime = near.ApartMs <= 0, Round = near.Round, Reason = "seen from the line" }
                 : new HeatCommand.DecideNearTie { Id = id, Lanes = near.Lanes, Tie = near.ApartMs == 0, Reason = "seen from the line" },
             stopping).ConfigureAwait(false);
     }

@@ -23,8 +23,8 @@ public static class NearTieWords
 
     public static string Says(NearTie tie, Func<LaneNumber, string> name) => tie.AtCap
         ? Words.Say(
-            tie.ApartMs > 0 ? $"{nameof(Says)}.AfterCap" : $"{nameof(Says)}.BeforeCap",
-            tie.Lanes[0], name(tie.Lanes[0]), SecondsText.Of(Math.Abs(tie.ApartMs)), SecondsText.Of(tie.WithinMs))
+            $"{nameof(Says)}.{(tie.ApartMs > 0 ? "After" : "Before")}{(tie.Round is null ? "Cap" : "Round")}",
+            tie.Lanes[0], name(tie.Lanes[0]), SecondsText.Of(Math.Abs(tie.ApartMs)), SecondsText.Of(tie.WithinMs), tie.Round)
         : Words.Say(
             $"{nameof(Says)}.Two",
             tie.Lanes[0], name(tie.Lanes[0]), tie.Lanes[1], name(tie.Lanes[1]), SecondsText.Of(tie.ApartMs), SecondsText.Of(tie.WithinMs));

@@ -27,6 +27,18 @@ public class ConsequencePinsTests
         Assert.Equal(Silent, JsonSerializer.Deserialize<Workout>(silent, WireJson.Options));
     }
 
+    /// <summary>Of rounds by the clock a decision names the round; at the cap, as before there was such a choice, it does not.</summary>
+    [Fact]
+    public void A_decision_about_a_step_too_close_names_its_round_or_not_at_all()
+    {
+        var fact = Examples.Facts.OfType<HeatFact.CapDecided>().Single();
+        var json = JsonSerializer.Serialize<HeatFact>(fact with { Round = 2 }, WireJson.Options);
+
+        Assert.Contains("\"withinMs\":107,\"round\":2,", json, StringComparison.Ordinal);
+        Assert.Equal(fact with { Round = 2 }, JsonSerializer.Deserialize<HeatFact>(json, WireJson.Options));
+        Assert.DoesNotContain("round", JsonSerializer.Serialize<HeatFact>(fact, WireJson.Options), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_left_out_of_them_has_its_usual_value()
     {
