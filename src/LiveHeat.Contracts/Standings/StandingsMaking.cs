@@ -73,9 +73,9 @@ public static class StandingsMaking
         }
     }
 
-    /// <summary>A team that stood on no lane of a workout whose heats are all over did not start in it.</summary>
+    /// <summary>A team that stood on no lane of a workout whose heats are all over did not start in it; provisional until they are all certified.</summary>
     private static Items<TeamPlace> WithAbsent(Items<TeamPlace> placed, List<OnLane> teams, IEnumerable<Floor> heats) => heats.All(heat => heat.Over)
-        ? placed.Concat(teams.Where(team => placed.All(place => place.Team != team.Team)).Select(team => new TeamPlace(team.Team, 0, Taken.DidNotStart))).ToItems()
+        ? placed.Concat(teams.Where(team => placed.All(place => place.Team != team.Team)).Select(team => new TeamPlace(team.Team, 0, Taken.DidNotStart, Provisional: heats.Any(heat => heat.State?.Told != Phase.Certified)))).ToItems()
         : placed;
 
     /// <summary>Each team's line of the heat that counts for it: not one for which a rerun was ordered; of several the one called last.</summary>

@@ -23,7 +23,7 @@ public static class WireJson
         (typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
-        (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
+        (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "withdrew"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),
         (typeof(ProgramList), "message"), (typeof(ProgramList), "screen"), (typeof(CompetitionSetup), "screen"),
         (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),

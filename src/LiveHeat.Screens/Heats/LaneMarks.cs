@@ -74,7 +74,7 @@ public static class LaneMarks
 
         if (state.PenaltyMs > 0 || state.PenaltyReps > 0)
         {
-            yield return new(MarkKind.Plain, LaneMarkWords.Penalty(state.PenaltyMs, state.PenaltyReps));
+            yield return new(MarkKind.Plain, LaneMarkWords.Penalty(state.PenaltyMs, state.PenaltyReps, state.Score));
         }
 
         if (HeatTime.IsLive(frame.Phase) && state.Judge is null && state.Status is not (LaneStatus.Withdrawn or LaneStatus.Disqualified or LaneStatus.Finished or LaneStatus.Through))

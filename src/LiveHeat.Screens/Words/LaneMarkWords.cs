@@ -17,7 +17,7 @@ public static class LaneMarkWords
 
     public static string Owed(int reps) => Words.Count(nameof(Owed), reps);
 
-    public static string Penalty(int addMs, int reps) => Words.Say(nameof(Penalty), RulingWords.Penalty(addMs, reps));
+    public static string Penalty(int addMs, int reps, Engine.Workouts.ScoreUnit? score) => Words.Say(nameof(Penalty), RulingWords.Penalty(addMs, reps, score));
 
     public static string NoReps(int all) => Words.Count(nameof(NoReps), all);
 

@@ -23,13 +23,13 @@ public static class ReviewWords
         Outcome.Disqualified => Words.Say($"{nameof(Score)}.Disqualified", lane.Disqualified),
         Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
         Outcome.FinishedTimeUnknown => TimeUnknown,
-        Outcome.Stopped => Words.Say($"{nameof(Score)}.Stopped", Work(lane)),
+        Outcome.Stopped => Words.Say(lane.Withdrew is true ? $"{nameof(Score)}.Withdrew" : $"{nameof(Score)}.Stopped", Work(lane)),
         Outcome.Capped when lane is { RoundsAndReps: null, Score: null, OfficialMs: { } ms } => $"{TimeWords.Exact(ms)} ({Work(lane)})",
         _ => Work(lane),
     };
 
     /// <summary>Rulings that moved the result, in words.</summary>
-    public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{RulingWords.Penalty(penalty.AddMs, penalty.Reps)}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
+    public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{RulingWords.Penalty(penalty.AddMs, penalty.Reps, lane.Score)}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
         .Concat(lane.Consequences)
         .Concat(lane.NotRanked is { } apart ? [apart] : [])
         .Concat(lane.Appeals.Select(appeal => Appeal(appeal.Member, appeal.Outcome is { } outcome ? AppealWords.Outcome(outcome, appeal.AddMs, appeal.Reps, appeal.InHeat) : AppealWords.Open)))

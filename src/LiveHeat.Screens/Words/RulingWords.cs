@@ -1,5 +1,7 @@
 using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -89,7 +91,7 @@ public static class RulingWords
         HeatFact.VariantTaken variant => Words.Say($"{nameof(Of)}.Variant", Step(lane, variant.FromStep), variant.Prescription),
         HeatFact.CapDecided decided => Words[decided.InTime ? $"{nameof(Of)}.CapInTime" : $"{nameof(Of)}.CapTooLate"],
         HeatFact.Warned => Words[$"{nameof(Of)}.Warned"],
-        HeatFact.Penalised penalty => Words.Say($"{nameof(Of)}.Penalised", Penalty(penalty.AddMs, penalty.Reps)),
+        HeatFact.Penalised penalty => Words.Say($"{nameof(Of)}.Penalised", Penalty(penalty.AddMs, penalty.Reps, lane?.Sheet.Score)),
         HeatFact.CallAnswered => Words[$"{nameof(Of)}.CallAnswered"],
         HeatFact.Disqualified => Words[$"{nameof(Of)}.Disqualified"],
         HeatFact.AppealFiled appeal => Words.Say(appeal.Late ? $"{nameof(Of)}.LateAppeal" : $"{nameof(Of)}.Appeal", appeal.Member, appeal.Grounds),
@@ -97,14 +99,22 @@ public static class RulingWords
     };
 
     /// <summary>What the workout says an offence costs.</summary>
-    public static string PenaltyOfWorkout(Engine.Workouts.PenaltyRule rule) =>
-        Words.Say(rule.WarnFirst ? $"{nameof(PenaltyOfWorkout)}.AfterWarning" : $"{nameof(PenaltyOfWorkout)}.Each", Penalty(rule.AddMs, rule.Reps));
+    public static string PenaltyOfWorkout(PenaltyRule rule, ScoreUnit? score) =>
+        Words.Say(rule.WarnFirst ? $"{nameof(PenaltyOfWorkout)}.AfterWarning" : $"{nameof(PenaltyOfWorkout)}.Each", Penalty(rule.AddMs, rule.Reps, score));
 
     /// <summary>"4 s given back", "1:30.0 taken".</summary>
     public static string Adjusted(int ms) => Words.Say(ms < 0 ? $"{nameof(Adjusted)}.Given" : $"{nameof(Adjusted)}.Taken", SecondsText.Length(Math.Abs((long)ms)));
 
     /// <summary>"+10 s, 5 reps off".</summary>
-    public static string Penalty(int addMs, int reps) => string.Join(", ", new[] { addMs > 0 ? $"+{SecondsText.Length(addMs)}" : "", reps > 0 ? RepsOff(reps) : "" }.Where(part => part.Length > 0));
+    /// <param name="addMs">Onto the time.</param>
+    /// <param name="reps">Off the score, in its unit.</param>
+    /// <param name="score">What the score counts; null: reps.</param>
+    public static string Penalty(int addMs, int reps, ScoreUnit? score = null) => string.Join(", ", new[] { addMs > 0 ? $"+{SecondsText.Length(addMs)}" : "", reps > 0 ? Off(reps, score) : "" }.Where(part => part.Length > 0));
+
+    /// <summary>Over the field of what is taken off the score, in its unit.</summary>
+    public static string TakeOff(ScoreUnit? score) => score is { Unit: not Unit.Reps } unit ? Words.Say(nameof(TakeOff), CommonWords.Unit(unit.Unit)) : TakeReps;
+
+    private static string Off(int amount, ScoreUnit? score) => score is { Unit: not Unit.Reps } unit ? Words.Say(nameof(Off), ScoreWords.Of(amount * unit.Scale, unit)) : RepsOff(amount);
 
     /// <summary>A step to choose: "round 3: 12 burpees (Ilka)".</summary>
     public static string StepChoice(LaneView lane, int number)

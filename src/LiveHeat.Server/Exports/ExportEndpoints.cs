@@ -36,16 +36,16 @@ internal static class ExportEndpoints
 
     private static IResult Nothing(string heat) => Problems.Of(StatusCodes.Status404NotFound, "no-such-heat", $"There is no heat {heat}, or it was not called yet.");
 
-    private static IResult Result(ResultTable table) => Csv.File(
+    internal static IResult Result(ResultTable table) => Csv.File(
         $"result-{table.Heat}",
-        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash", "score", "unit", "disqualified", "pending"],
+        ["heat", "workout", "status", "revision", "division", "place", "tied", "lane", "team", "athletes", "outcome", "time", "time_ms", "worth", "worth_of_all", "no_reps", "tag_faults", "penalty_ms", "penalty_reps", "read_back", "head_hash", "score", "unit", "disqualified", "pending", "rounds", "reps"],
         table.Lanes.Select(lane => new object?[]
         {
             table.Heat, table.Workout, table.Status, table.Revision, lane.DivisionName, lane.Place, lane.Tied, lane.Lane, lane.Name, string.Join("; ", lane.Athletes),
             Word(lane.Outcome), lane.OfficialMs is { } ms ? TimeText.Of(ms) : null, lane.OfficialMs, lane.Worth, lane.WorthOfAll, lane.NoReps, lane.TagFaults,
             lane.Penalties.Sum(penalty => penalty.AddMs), lane.Penalties.Sum(penalty => penalty.Reps),
             lane.ReadBack is { } read ? read.Agreed ? "agreed" : "disputed" : null, table.HeadHash,
-            Amount(lane.Worth, lane.Score), Word((lane.Score ?? ScoreUnit.Reps).Unit), lane.Disqualified, lane.Pending,
+            Amount(lane.Worth, lane.Score), Word((lane.Score ?? ScoreUnit.Reps).Unit), lane.Disqualified, lane.Pending, lane.RoundsAndReps?.Rounds, lane.RoundsAndReps?.Reps,
         }));
 
     private static IResult Splits(ResultTable table) => Csv.File(
@@ -68,7 +68,7 @@ internal static class ExportEndpoints
 
     private static IResult Standings(StandingsTable table) => Csv.File(
         "standings",
-        ["division", "place", "tied", "team", "total", "workout", "heat", "workout_place", "points", "excluded", "counts", "provisional", "time", "time_ms", "worth", "score", "unit"],
+        ["division", "place", "tied", "team", "total", "workout", "heat", "workout_place", "points", "excluded", "counts", "provisional", "time", "time_ms", "worth", "score", "unit", "rounds", "reps"],
         from division in table.Divisions
         from line in division.Lines
         from score in line.Scores.Select((score, i) => (Score: score, Workout: division.Workouts[i].Name))
@@ -77,7 +77,7 @@ internal static class ExportEndpoints
         select new object?[]
         {
             division.Name, line.Place, line.Tied, line.Name, line.Total, score.Workout, given.Heat, given.Place, given.Points, given.Excluded, given.Counts, given.Provisional,
-            given.OfficialMs is { } ms ? TimeText.Of(ms) : null, given.OfficialMs, given.Worth, Amount(given.Worth, given.Score), Word((given.Score ?? ScoreUnit.Reps).Unit),
+            given.OfficialMs is { } ms ? TimeText.Of(ms) : null, given.OfficialMs, given.Worth, Amount(given.Worth, given.Score), Word((given.Score ?? ScoreUnit.Reps).Unit), given.RoundsAndReps?.Rounds, given.RoundsAndReps?.Reps,
         });
 
     private static decimal Amount(int worth, ScoreUnit? score) => worth / (decimal)(score ?? ScoreUnit.Reps).Scale;

@@ -9,10 +9,12 @@ namespace LiveHeat.Server.Result;
 internal static class AppealLines
 {
     /// <summary>"Appeal by Ann about two reps not counted: decided, −5 s: seen on video".</summary>
-    public static string Of(ResultAppeal appeal)
+    /// <param name="appeal">The appeal.</param>
+    /// <param name="score">What the score counts; null: reps.</param>
+    public static string Of(ResultAppeal appeal, Engine.Workouts.ScoreUnit? score)
     {
         var filed = $"Appeal by {appeal.Member} about {appeal.Grounds}{(appeal.Late is { } why ? $" (after the time for appeals, let in: {why})" : "")}";
-        return appeal.Outcome is { } outcome ? $"{filed}: decided, {Came(outcome, appeal)}: {appeal.Reason}" : $"{filed}: open, the place is not settled";
+        return appeal.Outcome is { } outcome ? $"{filed}: decided, {Came(outcome, appeal, score)}: {appeal.Reason}" : $"{filed}: open, the place is not settled";
     }
 
     /// <summary>How long appeals may be filed; null while no result is posted.</summary>
@@ -27,10 +29,10 @@ internal static class AppealLines
         return lanes.Count == 0 ? null : $"Pending: {(lanes.Count == 1 ? "lane" : "lanes")} {string.Join(", ", lanes)}. An appeal is open; a later revision settles {(lanes.Count == 1 ? "it" : "them")}.";
     }
 
-    private static string Came(AppealOutcome outcome, ResultAppeal appeal) => outcome switch
+    private static string Came(AppealOutcome outcome, ResultAppeal appeal, Engine.Workouts.ScoreUnit? score) => outcome switch
     {
         AppealOutcome.Seconds => $"{(appeal.AddMs < 0 ? "−" : "+")}{Seconds(Math.Abs((long)appeal.AddMs))}",
-        AppealOutcome.Reps => string.Create(CultureInfo.InvariantCulture, $"{(appeal.Reps < 0 ? "+" : "−")}{Math.Abs(appeal.Reps)} {(Math.Abs(appeal.Reps) == 1 ? "rep" : "reps")}"),
+        AppealOutcome.Reps => $"{(appeal.Reps < 0 ? "+" : "−")}{ScoreWords.Of(Math.Abs(appeal.Reps) * (score?.Scale ?? 1), score)}",
         AppealOutcome.Rerun => $"done again in heat {appeal.InHeat}",
         _ => "the result stands",
     };

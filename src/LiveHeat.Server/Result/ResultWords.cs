@@ -44,7 +44,7 @@ internal static class ResultWords
     {
         Outcome.Capped when lane.OfficialMs is not null => string.Create(CultureInfo.InvariantCulture, $"time cap, {Missing(lane.WorthOfAll - lane.Worth)}"),
         Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? "time cap" : "",
-        Outcome.Stopped => "stopped",
+        Outcome.Stopped => lane.Withdrew is true ? "withdrew" : "stopped",
         Outcome.Working => "still working",
         Outcome.Disqualified => lane.Disqualified ?? "",
         _ => "",

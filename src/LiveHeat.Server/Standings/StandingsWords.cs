@@ -16,6 +16,8 @@ internal static class StandingsWords
 
     public static string Score(StandingsScore score) => score switch
     {
+        // It stood on no lane of heats that are over and not signed yet: one for it may still come.
+        { Taken: Taken.DidNotStart, Provisional: true, Heat.Value: null or "" } => "no result yet",
         { Taken: Taken.DidNotStart } => "did not start",
         { Taken: Taken.Disqualified } => "disqualified",
         { Taken: Taken.ResultVoid } => "result void",

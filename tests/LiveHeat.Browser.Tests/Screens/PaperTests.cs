@@ -21,6 +21,8 @@ public sealed class PaperTests(Hall hall) : HallTest(hall)
         await desk.Page.Keyboard.PressAsync("Enter");                                   // goes to the next line
         await Expect(desk.Act("paper-time").Nth(1)).ToBeFocusedAsync();
         await desk.Page.Keyboard.TypeAsync("1:15");
+        await desk.Act("paper-finish").FillAsync("soon");
+        await Expect(desk.Act("paper-put-right")).ToBeVisibleAsync();
         await desk.Act("paper-finish").FillAsync("4:10.3");
         await desk.Press("whole-card");
         await desk.Press("whole-card-yes");

@@ -70,6 +70,6 @@ public sealed class BoardMessageFormTests : BunitContext
         .Add(part => part.Put, message =>
         {
             put.Add(message.Text);
-            return Task.FromResult(problem is null ? Reply<Done>.Of(default) : Reply<Done>.Of(problem));
+            return Task.FromResult(problem is null ? new Reply<Done>(new Done(), null) : new Reply<Done>(null, problem));
         }));
 }

@@ -1,7 +1,9 @@
 using Bunit;
+using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Commands;
+using LiveHeat.Screens.Words;
 using LiveHeat.Testing;
 using MudBlazor.Services;
 
@@ -50,7 +52,28 @@ public sealed class PenaltyRulingTests : BunitContext
         Assert.Equal("", none.Find("input[data-act=penalty-time]").GetAttribute("value") ?? "");
     }
 
-    private IRenderedComponent<PenaltyRuling> Form(PenaltyRule? rule, bool warned)
+    /// <summary>What is taken off is told in what the score counts.</summary>
+    [Fact]
+    public void Where_loads_count_kilograms_are_taken_off_and_not_reps()
+    {
+        var form = Form(new PenaltyRule(0, 5), warned: true, Some.Snapshot(1, Some.Lifting()));
+
+        Assert.Contains(RulingWords.TakeOff(ScoreUnit.Of(Unit.Kg)), form.Markup, StringComparison.Ordinal);
+        Assert.Contains("5 kg off", form.Find("[data-act=penalty-rule]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(RulingWords.TakeReps, form.Markup, StringComparison.Ordinal);
+        Assert.Contains(RulingWords.TakeReps, Form(null, warned: true).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_penalty_that_stands_is_told_in_what_the_score_counts()
+    {
+        var lane = SomeHeat.Lane("start\npenalise lane 1 by 5 reps", 1, Some.Snapshot(1, Some.Lifting()));
+
+        Assert.Equal("5 kg off", RulingWords.Penalty(0, 5, lane.State.Score));
+        Assert.Equal("+10 s, 5 reps off", RulingWords.Penalty(10_000, 5));
+    }
+
+    private IRenderedComponent<PenaltyRuling> Form(PenaltyRule? rule, bool warned, HeatSnapshot? heat = null)
     {
         AskHeat ask = (make, _) =>
         {
@@ -58,7 +81,7 @@ public sealed class PenaltyRulingTests : BunitContext
             return Task.FromResult<LiveHeat.Screens.Connection.Problem?>(null);
         };
         var form = Render<PenaltyRuling>(list => list
-            .Add(component => component.Lane, SomeHeat.Lane("start", 1))
+            .Add(component => component.Lane, SomeHeat.Lane("start", 1, heat))
             .Add(component => component.Rule, rule)
             .Add(component => component.Warned, warned)
             .Add(component => component.Ask, ask));

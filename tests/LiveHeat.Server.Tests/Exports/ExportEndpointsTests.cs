@@ -1,6 +1,9 @@
-using System.Globalization;
 using CsvHelper;
+using LiveHeat.Contracts.Results;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Testing;
 using LiveHeat.Testing.Hosting;
+using System.Globalization;
 
 namespace LiveHeat.Server.Exports;
 
@@ -57,6 +60,19 @@ public sealed class ExportEndpointsTests(SharedFloor shared) : FloorTest(shared)
         await heat[2].Finish(1);
 
         Assert.Contains(Rows((await Floor.Visitor().Get("/api/standings.csv")).Fine().Text), row => (string)row["team"] == "Team 2" && (string)row["heat"] == heat.Id);
+    }
+
+    /// <summary>Columns that came later stand last, so that nobody's sheet moves.</summary>
+    [Fact]
+    public void Most_work_is_told_in_rounds_and_reps_too()
+    {
+        var endless = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 0, capMs: 300_000)) with { Scoring = new ScoringRule.MostWork() };
+        var heat = HeatScript.Play("start\nlane 1 step 6 done at 3:00\nlane 1 4 reps at cap in step 7 at 5:01\nend at 5:10", Some.Snapshot(1, endless));
+        var file = Assert.IsType<Microsoft.AspNetCore.Http.HttpResults.FileContentHttpResult>(ExportEndpoints.Result(ResultMaking.Of(heat, "", HeatScript.At("6:00"))!));
+        var text = System.Text.Encoding.UTF8.GetString(file.FileContents.Span);
+
+        Assert.Equal(("48", "2", "4"), (Rows(text)[0]["worth"], Rows(text)[0]["rounds"], Rows(text)[0]["reps"]));
+        Assert.EndsWith(",pending,rounds,reps", text.Split('\n')[0].Trim(), StringComparison.Ordinal);
     }
 
     [Fact]

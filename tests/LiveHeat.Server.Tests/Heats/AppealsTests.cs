@@ -27,6 +27,7 @@ public sealed class AppealsTests(SharedFloor shared) : FloorTest(shared)
             var answer = await heat.Command(Floor.Organiser, "file-appeal", Appeal(1));
             Assert.Equal((409, "appeal-window-over"), (answer.Status, answer.Code));
             var local = DateTimeOffset.FromUnixTimeMilliseconds(until.UnixMs).ToLocalTime();
+            Assert.Equal("appeal-window-over", (await heat.Command(Floor.Organiser, "file-appeal", new { lane = 1, member = "Ann", grounds = "a rep", reason = "was with the medics" })).Code);
             Assert.StartsWith($"Appeals were possible until {local:HH:mm}, 15 minutes after the provisional result was posted.", answer.Detail, StringComparison.Ordinal);
         });
 

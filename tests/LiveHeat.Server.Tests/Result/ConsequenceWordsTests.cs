@@ -43,13 +43,14 @@ public sealed class ConsequenceWordsTests
     [Fact]
     public void An_appeal_is_told_open_and_decided()
     {
-        static string Line(string score) => AppealLines.Of(Lane1(score, new()).Appeals.Single());
+        static string Line(string score) => AppealLines.Of(Lane1(score, new()).Appeals.Single(), null);
 
         Assert.Equal("Appeal by Ann about a rep: open, the place is not settled", Line("lane 1 appeals at 0:10 [a]"));
         Assert.Equal("Appeal by Ann about a rep: decided, −5 s: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: -5000 ms"));
         Assert.Equal("Appeal by Ann about a rep: decided, +1:05.0: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: 65000 ms"));
         Assert.Equal("Appeal by Ann about a rep: decided, +2 reps: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: -2 reps"));
         Assert.Equal("Appeal by Ann about a rep: decided, −1 rep: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: 1 reps"));
+        Assert.Equal("Appeal by Ann about a rep: decided, −1 kg: seen on video", AppealLines.Of(Lane1("lane 1 appeals at 0:10 [a]\ndecide a: 1 reps", new()).Appeals.Single(), ScoreUnit.Of(Unit.Kg)));
         Assert.Equal("Appeal by Ann about a rep: decided, the result stands: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: no change"));
         Assert.Equal("Appeal by Ann about a rep: decided, done again in heat h9: wet floor", Line("lane 1 appeals at 0:10 [a]\ndecide a: rerun in h9"));
     }

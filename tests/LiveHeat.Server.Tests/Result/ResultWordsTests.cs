@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Results;
+using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
@@ -144,5 +145,17 @@ public sealed class ResultWordsTests
         Assert.Equal([new ResultPart("Row", 1, false, 120_000, 75), new("Balls", 2, false, null, 0)], first.Parts);
         Assert.Equal([("Ann", 55, 0), ("Bo", 20, 5), ("Cy", 0, 25)], first.Shares.Select(share => (share.Athlete, share.Units, share.Missing)));
         Assert.Equal([new ResultPart("Row", 2, false, null, 75), new("Balls", 1, false, null, 10)], table.Lanes.Single(lane => lane.Lane == Some.Lane(2)).Parts);
+    }
+
+    /// <summary>Everybody may read a result: who was stopped for health is told as stopped, and nothing in it says why.</summary>
+    [Fact]
+    public void Who_gave_up_withdrew_and_who_was_stopped_for_health_stopped()
+    {
+        static ResultLane Of(string reason) => ResultMaking.Of(HeatScript.Play($"start\nlane 1 step 1 done at 1:00\nlane 1 stopped {reason} at 2:00\nend at 10:10"), "", HeatScript.At("11:00"))!.Lanes.Single(lane => lane.Lane.Value == 1);
+
+        Assert.Equal(("withdrew", "stopped"), (ResultWords.How(Of("withdrew")), ResultWords.How(Of("medical"))));
+        var health = System.Text.Json.JsonSerializer.Serialize(Of("medical"), WireJson.Options);
+        Assert.DoesNotContain("medical", health, StringComparison.Ordinal);
+        Assert.DoesNotContain("withdrew", health, StringComparison.Ordinal);
     }
 }

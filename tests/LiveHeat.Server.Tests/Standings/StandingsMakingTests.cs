@@ -137,7 +137,28 @@ public sealed class StandingsMakingTests
         var open = Open(setup, Heat("h1", "w1", [1, 2], Score), Heat("h2", "w2", [1], Score));
 
         Assert.Equal("1:t1=2 2:t2=5", Order(open));                     // 2 + (2 teams + 1)
-        Assert.Equal(Taken.DidNotStart, open.Lines[1].Scores[1]!.Taken);
+        Assert.Equal((Taken.DidNotStart, true), (open.Lines[1].Scores[1]!.Taken, open.Lines[1].Scores[1]!.Provisional));
+        Assert.Equal("no result yet", StandingsWords.Score(open.Lines[1].Scores[1]!));
+    }
+
+    [Fact]
+    public void Only_when_all_heats_of_the_workout_are_certified_is_it_told_that_such_a_team_did_not_start()
+    {
+        var setup = Setup(new PointsSetup(), ("h1", 1, "w1", [1, 2]), ("h2", 2, "w2", [1]));
+        const string Score = "start\nlane 1 step 9 done at 9:00\nend at 10:10\nfreeze";
+        string Told(string signed) => StandingsWords.Score(Open(setup, Heat("h1", "w1", [1, 2], Score), Heat("h2", "w2", [1], $"{Score}\n{signed}")).Lines[1].Scores[1]!);
+
+        Assert.Equal("no result yet", Told("sign organiser"));
+        Assert.Equal("did not start", Told("sign organiser\nsign head judge"));
+    }
+
+    [Fact]
+    public void A_team_that_was_called_and_withdrawn_did_not_start_whatever_is_signed()
+    {
+        var setup = Setup(new PointsSetup(), ("h1", 1, "w1", [1, 2]));
+        var open = Open(setup, Heat("h1", "w1", [1, 2], "withdraw lane 2\nstart\nlane 1 step 9 done at 9:00\nend at 10:10"));
+
+        Assert.Equal("did not start", StandingsWords.Score(open.Lines[1].Scores[0]!));
     }
 
     [Fact]
