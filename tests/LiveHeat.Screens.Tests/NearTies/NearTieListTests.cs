@@ -46,6 +46,18 @@ public sealed class NearTieListTests : BunitContext
         Assert.False(Assert.IsType<HeatCommand.DecideCap>(Assert.Single(asked)).InTime);
     }
 
+    [Fact]
+    public void A_step_at_the_end_of_a_round_by_the_clock_names_its_round()
+    {
+        var list = List(out var asked, new NearTie([new(1)], -30, 120, Decided: false) { Round = 3 }, new NearTie([new(1)], 50, 120, Decided: false) { Round = 4 });
+
+        Assert.Contains("in round 3, 0.03 s before its end", list.Markup, StringComparison.Ordinal);
+        list.Find("[data-act=in-time-1-4]").Click();
+
+        var decided = Assert.IsType<HeatCommand.DecideCap>(Assert.Single(asked));
+        Assert.Equal((1, (int?)4, true), (decided.Lane.Value, decided.Round, decided.InTime));
+    }
+
     private IRenderedComponent<NearTieList> List(out List<HeatCommand> asked, params NearTie[] ties)
     {
         var (frame, _) = SomeHeat.Told(Score);
