@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Heats;
@@ -84,5 +85,5 @@ public static class FactWords
     private static string Timeless(HeatFact.Done done) => done.TimeKnown ? "" : "Timeless";
 
     /// <summary>With its fault behind it, where one was named.</summary>
-    private static string With(string key, string? fault, params object?[] places) => fault is { Length: > 0 } ? Words.Say($"{key}Fault", [.. places, fault]) : Words.Say(key, places);
+    private static string With(string key, string? fault, params object?[] places) => fault is { Length: > 0 } ? Words.Say($"{key}Fault", [.. places, LibraryTelling.Tell(fault)]) : Words.Say(key, places);
 }

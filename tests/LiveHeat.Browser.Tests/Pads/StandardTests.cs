@@ -1,5 +1,6 @@
 using LiveHeat.Browser.Halls;
 using LiveHeat.Browser.Pages;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
 using static Microsoft.Playwright.Assertions;
@@ -87,6 +88,24 @@ public sealed class StandardTests(Hall hall) : HallTest(hall)
         await Expect(phone.Act("fault-1")).ToHaveTextAsync("past the gate");
         await phone.Record("step-done", 1);                                                    // without a reason
         await heat.LedgerHas(Lane, "no-rep 1", "undone", "no-rep 1", "no-rep 1", "undone", "no-rep 1", "no-rep 1", "step-done 1");
+    }
+
+    [Fact]
+    public async Task A_judge_reads_a_workout_of_another_language_in_their_own_and_records_its_own_names()
+    {
+        const int Lane = 25;
+        var german = LibraryFiles.In("de").Movements.Single(movement => movement.Id == "wall-ball").ToMovement("gate") with { FastestSecondsPerUnit = 0.001 };
+        var told = Told();
+        var heat = await Hall.Call(told with { Movements = [german, told.Movements[1]] }, Entrants(Lane));
+        var phone = await WorkingPhone(heat, Lane);
+        await phone.Press("no-rep");
+        await Expect(phone.Act("fault-1")).ToHaveTextAsync("ball below the line");
+        await phone.Touch("fault-1");
+        await heat.LedgerHas(Lane, "no-rep 1", "undone", "no-rep 1");
+        Assert.Equal("Ball unter der Linie", Assert.IsType<Engine.Heats.HeatFact.NoRep>((await heat.Taps(Lane))[^1]).Fault);
+        await Expect(phone.Act("undo")).ToContainTextAsync("ball below the line");
+        await phone.Touch("standard");
+        await Expect(phone.Act("standard-finish")).ToHaveTextAsync("The ball touches the wall, the whole of it at or above the line.");
     }
 
     private static Entrant Entrants(int lane) => new(lane, "Harbour Anvils", "Joss", "Ilka");

@@ -47,6 +47,8 @@ export function laneModel({ sheet, frame, lane, entries, now: moment = null, kep
     attempts: stand.filter(fact => fact.fact === 'attempt-judged'), shares: step?.minimumEach == null ? null : stand.filter(({ fact, step: of }) => of === now.open && /^(athlete-working|count-reached)$/.test(fact)),
     stopped: newest('lane-stopped')?.reason ?? null,
     readBack: newest('score-read-back'),
+    /** What a judge reads for a fault. Recorded is its name, whatever the pad's language. */
+    faultSaid: name => sheet.faultWords?.find(({ fault }) => fault === name)?.said ?? name,
   };
 }
 

@@ -27,12 +27,12 @@ export function say(key, places = {}) {
   return (!has(key) ? key : key in told.table ? told.say(key, safe) : told.count(key, safe.n, safe)).trim();
 }
 
-export function phrase(fact, { steps, line }) {
+export function phrase(fact, { steps, line, faultSaid }) {
   const label = step => steps[step - 1]?.label ?? `#${step}`;
   if (fact.timeKnown === false && steps[fact.step]) return say('here.tap', { label: label(fact.step + 1) });
   if (fact.fact === 'lane-stopped') return say(`finish.${fact.reason}`);
   const key = has(fact.fact) && (fact.good || !('fault' in fact)) ? fact.fact : `${fact.fact}.tap`;
-  return say(key, { ...fact, label: label(fact.step), name: line.athletes[fact.athlete - 1] });
+  return say(key, { ...fact, ...('fault' in fact && { fault: faultSaid(fact.fault) }), label: label(fact.step), name: line.athletes[fact.athlete - 1] });
 }
 
 /** '' when there is nothing to tell a judge. */

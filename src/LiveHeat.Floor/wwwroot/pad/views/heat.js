@@ -123,7 +123,7 @@ export function heat(pad) {
   function thenLine() {
     const { faultsFor } = pad;
     if (notice(pad, then)) { /* it has the place */ } else if (faultsFor) {
-      refill(then, faultsFor, () => [button('why', say('fault.why'), () => pad.open('standard'), '.why'), ...faultsFor.faults.map((fault, i) => button(`fault-${i + 1}`, fault, () => pad.giveFault(fault)))]);
+      refill(then, faultsFor, () => [button('why', say('fault.why'), () => pad.open('standard'), '.why'), ...faultsFor.faults.map((fault, i) => button(`fault-${i + 1}`, pad.model.faultSaid(fault), () => pad.giveFault(fault)))]);
     } else {
       const [next, ...more] = following(pad.model).map(({ label }) => label);
       refill(then, [next, more], () => h('p', {}, say('then'), ' ', h('strong', {}, next ?? say('then.last')), ...more.map(label => `${say('then.more')} ${label}`)));
