@@ -107,7 +107,8 @@ async ({ lanes, names, athletes, mixed, options, kind = 'time' }) => {
   /** Lets the heat run for so long, ten frames a second, every lane at its own pace; tells when each picture was drawn. */
   const play = async ms => {
     await show('running');
-    const begun = performance.now(), pictures = [];
+    for (let nth = 0; nth < 240 && document.querySelector('.lane:not([hidden]) canvas.strip-tape'); nth++) await pictures(1);      // until all tape is a still image
+    const begun = performance.now(), drawn = [];
     time = () => NOW + performance.now() - begun;
     const paces = new Map(sheet.lanes.map(({ lane }) => [lane, { step: running(lane).open, next: 300 + (lane * 977) % 4_000 }]));
     const lively = lane => {
@@ -116,10 +117,10 @@ async ({ lanes, names, athletes, mixed, options, kind = 'time' }) => {
       return { ...running(lane), status: 'working', heldAt: null, open: state.step, sinceMs: 400_000 + at - 800, worth: state.step * 10 };
     };
     const push = setInterval(() => board.hear(frame('running', lively, started(GO))), 100);
-    while (performance.now() - begun < ms) pictures.push(await new Promise(drawn => requestAnimationFrame(drawn)));
+    while (performance.now() - begun < ms) drawn.push(await new Promise(done => requestAnimationFrame(done)));
     clearInterval(push);
     time = () => NOW;
-    return pictures;
+    return drawn;
   };
   window.stage = { show, play, pictures, names: Object.keys(scenes), get plan() { return board.lanes.plan; } };
 }

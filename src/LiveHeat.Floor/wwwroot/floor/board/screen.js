@@ -8,6 +8,7 @@ import { Lanes } from './lanes.js';
 import { make, mark, say } from './nodes.js';
 import { showProgramme } from './programme.js';
 import { countOf, isLive, isRecalled, sceneOf } from './scene.js';
+import { standingOf } from './standing.js';
 import { Summary, summaryOf } from './summary.js';
 import { ordinal, words } from './words.js';
 
@@ -114,13 +115,16 @@ export class Board {
     this.lanes.update(frame, scene);
   }
 
-  /** Where lanes turn through pages, the first three are always named. */
+  /** Where lanes turn through pages, the first three are always named, and how far the others are behind. */
   leaders() {
     if (this.scene !== 'running' || !this.main.dataset.paged) return [];
-    const names = new Map(this.sheet.lanes.map(lane => [lane.lane, lane.name]));
+    const sheets = new Map(this.sheet.lanes.map(lane => [lane.lane, lane]));
     const three = this.frame.lanes.filter(lane => lane.place >= 1 && lane.place <= 3 && lane.worth > 0).sort((one, other) => one.place - other.place);
     if (this.lanes.mixed || three.length > 3) return [];
-    return three.map(lane => { const { number, suffix } = ordinal(lane.place); return `${number}${suffix} ${names.get(lane.lane)}`; });
+    return three.map(lane => {
+      const { number, suffix } = ordinal(lane.place), sheet = sheets.get(lane.lane);
+      return `${number}${suffix} ${sheet.name} ${lane.place > 1 ? standingOf(lane, 'running', sheet).beside : ''}`.trim();
+    });
   }
 
   turn(at) {
