@@ -47,8 +47,8 @@ public sealed class PadLanguageTests(Hall hall) : HallTest(hall)
         await page.ReloadAsync();
         await Expect(phone.Status).ToContainTextAsync("alles sicher");
         await heat.LedgerHas(Lane, "step-done 1", "step-done 2");
-        await page.WaitForFunctionAsync("async () => !!await (await caches.open('pad')).match('/floor/words/pad.de.json')");
-        await page.WaitForFunctionAsync("async () => !await (await caches.open('pad')).match('/floor/words/pad.fr.json')");
+        Assert.True(await phone.Becomes("caches.open('pad').then(cache => cache.match('/floor/words/pad.de.json'))"));
+        Assert.True(await phone.Becomes("caches.open('pad').then(cache => cache.match('/floor/words/pad.fr.json')).then(kept => !kept)"));
     }
 
     [Fact]

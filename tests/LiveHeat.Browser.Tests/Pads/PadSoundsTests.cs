@@ -38,7 +38,7 @@ public sealed class PadSoundsTests(Hall hall) : ModuleTest(hall)
         await phone.Page.ReloadAsync();
         await phone.IsAt("heat");
         await phone.Record("step-done", 1);
-        await phone.Page.WaitForFunctionAsync("async () => { const { pad } = await import('/pad/pad.js'); return pad.sounds?.ready && pad.clock.now() !== null && pad.frame; }");
+        Assert.True(await phone.Becomes("import('/pad/pad.js').then(({ pad }) => pad.sounds?.ready && pad.clock.now() !== null && pad.frame)"));
         Assert.Empty(await phone.Page.EvaluateAsync<string[]>($"async () => {{ (await import('/pad/pad.js')).pad.beat(); return ({Told})(); }}"));
     }
 
@@ -51,6 +51,7 @@ public sealed class PadSoundsTests(Hall hall) : ModuleTest(hall)
         var phone = await ReadyPhone(lane);
         await heat.RunsSince(sinceMs);
         await phone.IsAt("heat");
-        await phone.Page.WaitForFunctionAsync($"async sound => (await ({Told})()).join() === sound", sound);
+        Assert.True(await phone.Becomes($"({Told})().then(told => told.length)"));
+        Assert.Equal([sound], await phone.Page.EvaluateAsync<string[]>(Told));
     }
 }

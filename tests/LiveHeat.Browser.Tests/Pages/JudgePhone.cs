@@ -146,6 +146,10 @@ internal sealed partial class JudgePhone(IPage page, Uri site)
         }
         """);
 
+    /// <summary>Whether an expression of the page, which may be a promise, becomes true soon. (A promise itself would be true enough for WaitForFunctionAsync.)</summary>
+    public Task<bool> Becomes(string condition) => page.EvaluateAsync<bool>(
+        $"async () => {{ for (const end = Date.now() + 15_000; Date.now() < end; await new Promise(again => setTimeout(again, 50))) if (await ({condition})) return true; return false; }}");
+
     /// <summary>A second tab of the same phone.</summary>
     public async Task<JudgePhone> SecondTab() => new(await Browser.NewPageAsync(), site);
 
