@@ -23,7 +23,7 @@ public static class Some
     /// <summary>An id of an outbox named by a few letters.</summary>
     public static FactId Id(string outbox, long counter) => new(outbox.PadRight(FactId.OutboxLength, 'A'), counter);
 
-    public static Asking Asking(By by, Instant now, int? lane = null, HeatSnapshot? setup = null, params string[] missing) =>
+    public static Asking Asking(By by, Instant now, int? lane = null, HeatSnapshot? setup = null, params MissingTaps[] missing) =>
         new(by, lane is { } own ? new LaneNumber(own) : null, now, "fresh", setup, missing.ToItems());
 
     public static Movement Movement(string id = "wall-ball", string name = "wall balls", Unit unit = Unit.Reps, double seconds = 2, double fastest = 0.5) =>

@@ -62,4 +62,4 @@ public sealed record HeatSetup(string Id, int Number, string Title, string Worko
 public sealed record HeatSetupLane(LaneNumber Lane, string Team);
 
 /// <summary>Why a form was refused, field by field.</summary>
-public sealed record SetupErrors(Items<FieldError> Errors);
+public sealed record SetupErrors(Items<FieldProblem> Errors);

@@ -16,7 +16,7 @@ internal sealed class TextConverter<T>(Func<T, string> write, Func<string, T?> r
     public override bool HandleNull => unknown is not null;
 
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        (reader.TokenType == JsonTokenType.Null ? unknown : reader.TokenType == JsonTokenType.String ? read(reader.GetString()!) : null) ?? throw new JsonException($"This is no {typeof(T).Name}.");
+        (reader.TokenType == JsonTokenType.Null ? unknown : reader.TokenType == JsonTokenType.String ? read(reader.GetString()!) : null) ?? throw new JsonException(WireWords.NoId);
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(write(value));
 }
@@ -29,7 +29,7 @@ internal sealed class LaneNumberConverter : JsonConverter<LaneNumber>
     public override LaneNumber Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
         reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out var lane) && lane is >= 1 and <= Most
             ? new LaneNumber(lane)
-            : throw new JsonException($"A lane is a number from 1 to {Most}.");
+            : throw new JsonException(WireWords.Lane(Most));
 
     public override void Write(Utf8JsonWriter writer, LaneNumber value, JsonSerializerOptions options) => writer.WriteNumberValue(value.Value);
 }
@@ -43,7 +43,7 @@ internal sealed class InstantConverter : JsonConverter<Instant>
     public override Instant Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
         reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out var ms) && ms is >= Earliest and <= Latest
             ? new Instant(ms)
-            : throw new JsonException("An instant is a whole number of milliseconds since 1970, in our times.");
+            : throw new JsonException(WireWords.Instant);
 
     public override void Write(Utf8JsonWriter writer, Instant value, JsonSerializerOptions options) => writer.WriteNumberValue(value.UnixMs);
 }
@@ -85,8 +85,8 @@ internal sealed class ItemsConverterFactory : JsonConverterFactory
     {
         public override Items<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
-            var items = Array(ref reader, options) ?? throw new JsonException("A list is missing.");
-            return items.Any(item => item is null) ? throw new JsonException("A list has an empty place.") : items.ToItems();
+            var items = Array(ref reader, options) ?? throw new JsonException(WireWords.ListMissing);
+            return items.Any(item => item is null) ? throw new JsonException(WireWords.ListGap) : items.ToItems();
         }
 
         private static T[]? Array(ref Utf8JsonReader reader, JsonSerializerOptions options)

@@ -24,7 +24,7 @@ public static class WireJson
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "withdrew"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
-        (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),
+        (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatFact.Frozen), "missing"), (typeof(HeatFact.Frozen), "noTiebreak"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),
         (typeof(ProgramList), "message"), (typeof(ProgramList), "screen"), (typeof(CompetitionSetup), "screen"),
         (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),
     ];
@@ -71,12 +71,12 @@ public static class WireJson
     {
         try
         {
-            return read() ?? throw new JsonException("Something must stand here.");
+            return read() ?? throw new JsonException(WireWords.Missing);
         }
         catch (Exception wrong) when (wrong is NotSupportedException or ArgumentException or InvalidOperationException)
         {
             // The library says so of a case without its name, and of half a surrogate pair.
-            throw new JsonException("This is none of the cases that have a name.", wrong);
+            throw new JsonException(WireWords.NoCase, wrong);
         }
     }
 

@@ -8,8 +8,14 @@ public abstract partial record HeatFact
         /// <summary>The sequence its author saw and closes.</summary>
         public required long Head { get; init; }
 
-        /// <summary>Why it was frozen over taps that had not arrived; null when none were missing.</summary>
+        /// <summary>Why it was frozen over what was missing; null when nothing was. Heats of before <see cref="Missing"/> also tell here, in English, what was.</summary>
         public string? Over { get; init; }
+
+        /// <summary>Taps that were on phones and had not arrived; null when there were none.</summary>
+        public Items<MissingTaps>? Missing { get; init; }
+
+        /// <summary>Lanes whose tiebreak set was done at a time nobody knew; null when there were none.</summary>
+        public Items<LaneNumber>? NoTiebreak { get; init; }
     }
 
     /// <summary>One signature on the result. Organiser and head judge, naming the same head, certify it.</summary>

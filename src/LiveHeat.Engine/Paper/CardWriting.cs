@@ -70,8 +70,8 @@ public sealed class CardWriting
         return writing.writes.ToItems();
     }
 
-    /// <summary>The heat as it would be; or the first refusal, in words.</summary>
-    public static (HeatState Heat, string? Refused) Preview(HeatState heat, IEnumerable<CardWrite> writes, By by, Instant now)
+    /// <summary>The heat as it would be; or why the first refused one is.</summary>
+    public static (HeatState Heat, Telling? Refused) Preview(HeatState heat, IEnumerable<CardWrite> writes, By by, Instant now)
     {
         foreach (var write in writes)
         {
@@ -81,7 +81,7 @@ public sealed class CardWriting
                     heat = heat.Apply(new Entry(heat.Head + 1, now, by.SignIn, fact));
                     break;
                 case Verdict.Refused refused:
-                    return (heat, refused.Detail);
+                    return (heat, refused.Why);
             }
         }
 

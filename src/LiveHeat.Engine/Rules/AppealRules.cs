@@ -1,4 +1,3 @@
-using System.Globalization;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Engine.Rules;
@@ -12,7 +11,7 @@ internal static class AppealRules
     public static Verdict? Decide(HeatState heat, HeatCommand command, Asking asking) => command switch
     {
         HeatCommand.Disqualify or HeatCommand.DecideAppeal when heat.Told == Phase.Certified =>
-            HeatRules.WrongPhase("The result is certified. Reopen the heat, with a reason, to rule on it: what comes of it is signed as a new revision."),
+            HeatRules.WrongPhase(Refusals.CertifiedNewRevision),
         HeatCommand.Disqualify disqualify => Disqualify(heat.Find(disqualify.Lane)!, disqualify, asking),
         HeatCommand.FileAppeal file => File(heat, file, asking),
         HeatCommand.DecideAppeal decide => Decide(heat, decide, asking),
@@ -23,40 +22,40 @@ internal static class AppealRules
     {
         if (string.IsNullOrWhiteSpace(command.Reason))
         {
-            return new Verdict.Refused("reason-needed", "Say why the team is disqualified: the result will carry it.");
+            return new Verdict.Refused("reason-needed", Refusals.WhyDisqualified);
         }
 
         return lane.Disqualified is null
             ? new Verdict.Accepted(new HeatFact.Disqualified { Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, Reason = command.Reason })
-            : HeatRules.WrongPhase($"Lane {command.Lane} is disqualified already. Void that ruling to take it back.");
+            : HeatRules.WrongPhase(Refusals.DisqualifiedAlready(command.Lane));
     }
 
     private static Verdict File(HeatState heat, HeatCommand.FileAppeal command, Asking asking)
     {
         if (heat.Clock.Start is not { } start || start.GoAt > asking.Now)
         {
-            return HeatRules.WrongPhase("The heat has not started: there is nothing to appeal against.");
+            return HeatRules.WrongPhase(Refusals.NothingToAppeal);
         }
 
         if (string.IsNullOrWhiteSpace(command.Member) || command.Member.Length > LongestName)
         {
-            return new Verdict.Refused("unreadable", "Write the name of the team member who appeals, in at most 100 letters.");
+            return new Verdict.Refused("unreadable", Refusals.AppealNeedsName(LongestName));
         }
 
         if (string.IsNullOrWhiteSpace(command.Grounds) || command.Grounds.Length > LongestText)
         {
-            return new Verdict.Refused("unreadable", "Write what the appeal is about, in at most 2,000 letters.");
+            return new Verdict.Refused("unreadable", Refusals.AppealNeedsGrounds(LongestText));
         }
 
         var late = heat.AppealsUntil is { } until && asking.Now > until;
         if (late && asking.By.Role != Role.HeadJudge)
         {
-            return new Verdict.Refused("appeal-window-over", $"{Over(heat, asking)} Only the head judge can let a late one in, with a reason.");
+            return new Verdict.Refused("appeal-window-over", Refusals.AppealsOver(Minutes(heat), Until(heat, asking)));
         }
 
         if (late && string.IsNullOrWhiteSpace(command.Reason))
         {
-            return new Verdict.Refused("appeal-window-over", $"{Over(heat, asking)} To let a late one in, say why.");
+            return new Verdict.Refused("appeal-window-over", Refusals.LateAppealNeedsReason(Minutes(heat), Until(heat, asking)));
         }
 
         return new Verdict.Accepted(new HeatFact.AppealFiled
@@ -65,33 +64,25 @@ internal static class AppealRules
         });
     }
 
-    private static string Over(HeatState heat, Asking asking)
-    {
-        var minutes = heat.Snapshot!.AppealMinutes ?? HeatSnapshot.UsualAppealMinutes;
-        var until = (heat.AppealsUntil!.Value.UnixMs / 60_000) + asking.VenueOffsetMinutes;
-        return string.Create(CultureInfo.InvariantCulture,
-            $"Appeals were possible until {Hours(until):00}:{Minutes(until):00}, {minutes} {(minutes == 1 ? "minute" : "minutes")} after the provisional result was posted.");
-    }
+    private static int Minutes(HeatState heat) => heat.Snapshot!.AppealMinutes ?? HeatSnapshot.UsualAppealMinutes;
 
-    private static long Hours(long minutes) => minutes / 60 % 24;
-
-    private static long Minutes(long minutes) => minutes % 60;
+    private static Part.TimeOfDay Until(HeatState heat, Asking asking) => new(heat.AppealsUntil!.Value, asking.VenueOffsetMinutes);
 
     private static Verdict Decide(HeatState heat, HeatCommand.DecideAppeal command, Asking asking)
     {
         if (heat.Find(command.Target)?.Fact is not HeatFact.AppealFiled filed || heat.Find(filed.Lane)?.Appeals.FirstOrDefault(one => one.Filed.Id == filed.Id) is not { } appeal)
         {
-            return new Verdict.Refused("no-such-fact", "This heat has no such appeal, or it was taken back.");
+            return new Verdict.Refused("no-such-fact", Refusals.NoSuchAppeal);
         }
 
         if (!appeal.Open)
         {
-            return HeatRules.WrongPhase("This appeal is decided already. Void that decision to decide again.");
+            return HeatRules.WrongPhase(Refusals.AppealDecided);
         }
 
         if (string.IsNullOrWhiteSpace(command.Reason))
         {
-            return new Verdict.Refused("reason-needed", "Say why it is decided so: the team will read it on the result.");
+            return new Verdict.Refused("reason-needed", Refusals.WhyDecidedSo);
         }
 
         return Amount(heat, command) ?? (Verdict)new Verdict.Accepted(new HeatFact.AppealDecided
@@ -105,12 +96,12 @@ internal static class AppealRules
     private static Verdict.Refused? Amount(HeatState heat, HeatCommand.DecideAppeal command) => command switch
     {
         { Outcome: AppealOutcome.Seconds, Reps: 0, InHeat: null, AddMs: not 0 and >= -RulingRules.MostMs and <= RulingRules.MostMs } => null,
-        { Outcome: AppealOutcome.Seconds } => new("unreadable", "Give the seconds to add or to give back, up to an hour, and nothing else."),
+        { Outcome: AppealOutcome.Seconds } => new("unreadable", Refusals.AppealGivesSeconds),
         { Outcome: AppealOutcome.Reps, AddMs: 0, InHeat: null, Reps: not 0 and >= -RulingRules.MostReps and <= RulingRules.MostReps } => null,
-        { Outcome: AppealOutcome.Reps } => new("unreadable", "Give the reps to take or to give back, up to 10,000, and nothing else."),
+        { Outcome: AppealOutcome.Reps } => new("unreadable", Refusals.AppealGivesReps(RulingRules.MostReps)),
         { Outcome: AppealOutcome.Rerun, AddMs: 0, Reps: 0, InHeat: { } other } when other != heat.Heat => null,
-        { Outcome: AppealOutcome.Rerun } => new("unreadable", "A rerun is another heat. Set one up, then name it, and give nothing else."),
+        { Outcome: AppealOutcome.Rerun } => new("unreadable", Refusals.AppealGivesRerun),
         { AddMs: 0, Reps: 0, InHeat: null } => null,
-        _ => new("unreadable", "If the result stands, there are no seconds, reps or rerun to give."),
+        _ => new("unreadable", Refusals.AppealGivesNothing),
     };
 }

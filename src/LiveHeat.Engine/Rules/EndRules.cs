@@ -10,8 +10,8 @@ internal static class EndRules
     {
         HeatCommand.Freeze freeze => Freeze(heat, freeze, asking),
         HeatCommand.Certify certify => Certify(heat, certify, asking),
-        HeatCommand.Reopen when heat.Told is not (Phase.Frozen or Phase.Certified) => HeatRules.WrongPhase("Only a frozen or certified heat is reopened."),
-        HeatCommand.Reopen { Reason: "" } => new Verdict.Refused("reason-needed", "Say why the heat is reopened: the result will carry it."),
+        HeatCommand.Reopen when heat.Told is not (Phase.Frozen or Phase.Certified) => HeatRules.WrongPhase(Refusals.OnlyClosedIsReopened),
+        HeatCommand.Reopen { Reason: "" } => new Verdict.Refused("reason-needed", Refusals.WhyReopened),
         HeatCommand.Reopen reopen => new Verdict.Accepted(new HeatFact.Reopened { Id = reopen.Id, Instant = asking.Now, By = asking.By, Reason = reopen.Reason }),
         _ => null,
     };
@@ -20,12 +20,12 @@ internal static class EndRules
     {
         if (heat.PhaseAt(asking.Now) is Phase.Running or Phase.Halted or Phase.CountingDown)
         {
-            return new Verdict.Refused("heat-still-running", "The heat still runs. End it first.");
+            return new Verdict.Refused("heat-still-running", Refusals.StillRuns);
         }
 
         if (heat.Told != Phase.Ended)
         {
-            return HeatRules.WrongPhase("Only an ended heat is frozen.");
+            return HeatRules.WrongPhase(Refusals.OnlyEndedIsFrozen);
         }
 
         if (command.Head != heat.Head)
@@ -35,20 +35,20 @@ internal static class EndRules
 
         if (asking.Missing.Count > 0 && string.IsNullOrWhiteSpace(command.Over))
         {
-            return new Verdict.Refused("reason-needed", $"Not all has arrived: {string.Join("; ", asking.Missing)}. Wait for it, or freeze over it with a reason.");
+            return new Verdict.Refused("reason-needed", Refusals.NotAllArrived(asking.Missing.Select(taps => Told(taps, asking)).ToItems()));
         }
 
-        var untold = heat.Lanes.Where(lane => lane.TiebreakMissing).Select(lane => $"lane {lane.Lane}").ToList();
+        var untold = heat.Lanes.Where(lane => lane.TiebreakMissing).Select(lane => lane.Lane).ToItems();
         if (untold.Count > 0 && string.IsNullOrWhiteSpace(command.Over))
         {
-            return new Verdict.Refused("tiebreak-missing", $"Nobody knows when the tiebreak set was done: {string.Join(", ", untold)}. Add the time from paper or video, or freeze without it and say why.");
+            return new Verdict.Refused("tiebreak-missing", Refusals.TiebreakMissing(untold));
         }
 
-        var over = asking.Missing.Concat(untold.Select(lane => $"{lane}: no tiebreak time")).ToList();
         return new Verdict.Accepted(new HeatFact.Frozen
         {
             Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head,
-            Over = over.Count > 0 ? $"{command.Over} ({string.Join("; ", over)})" : null,
+            Over = asking.Missing.Count > 0 || untold.Count > 0 ? command.Over : null,
+            Missing = asking.Missing.Count > 0 ? asking.Missing : null, NoTiebreak = untold.Count > 0 ? untold : null,
         });
     }
 
@@ -56,21 +56,18 @@ internal static class EndRules
     {
         if (heat.Told == Phase.Certified)
         {
-            return new Verdict.Refused("already-signed", "This result is certified already.");
+            return new Verdict.Refused("already-signed", Refusals.CertifiedAlready);
         }
 
         if (heat.Told != Phase.Frozen)
         {
-            return new Verdict.Refused("not-frozen", "Freeze the heat first: what is signed must stand still.");
+            return new Verdict.Refused("not-frozen", Refusals.FreezeFirst);
         }
 
         if (NearTies.Of(heat).FirstOrDefault(tie => !tie.Decided) is { } open)
         {
-            return new Verdict.Refused("near-tie-open", open.Round is { } round
-                ? $"On lane {open.Lanes[0]} something was done closer to the end of round {round} than can be measured. The head judge decides first."
-                : open.AtCap
-                ? $"Lane {open.Lanes[0]} was closer to the cap than can be measured, or judge and timekeepers disagree about it. The head judge decides first."
-                : $"Lanes {open.Lanes[0]} and {open.Lanes[1]} finished closer than can be measured. The head judge decides their order first, or lets the tie stand.");
+            return new Verdict.Refused("near-tie-open", open.Round is { } round ? Refusals.RoundTooClose(open.Lanes[0], round)
+                : open.AtCap ? Refusals.CapTooClose(open.Lanes[0]) : Refusals.FinishTooClose(open.Lanes[0], open.Lanes[1]));
         }
 
         if (command.Head != heat.SignedHead)
@@ -82,18 +79,18 @@ internal static class EndRules
         if (!pending.SequenceEqual((command.Pending ?? []).Order()))
         {
             return new Verdict.Refused("appeal-open", pending.Count == 0
-                ? "No appeal is open any more. Look at the result again, then sign it."
-                : $"An appeal is open on {(pending.Count == 1 ? "lane" : "lanes")} {string.Join(", ", pending)}. Decide it first, or sign with {(pending.Count == 1 ? "this lane" : "these lanes")} marked as pending: a later revision settles it.");
+                ? Refusals.NoAppealOpen
+                : Refusals.AppealOpen(pending));
         }
 
         if (heat.Signatures.Any(signature => signature.By.Role == asking.By.Role && signature.Head == command.Head))
         {
-            return new Verdict.Refused("already-signed", $"The {(asking.By.Role == Role.Organiser ? "organiser" : "head judge")} has signed already; the other signature is missing.");
+            return new Verdict.Refused("already-signed", asking.By.Role == Role.Organiser ? Refusals.OrganiserSigned : Refusals.HeadJudgeSigned);
         }
 
         if (heat.Signatures.Any(signature => signature.By.SignIn == asking.By.SignIn))
         {
-            return new Verdict.Refused("already-signed", "The second signature must come from another sign-in.");
+            return new Verdict.Refused("already-signed", Refusals.OtherSignIn);
         }
 
         return new Verdict.Accepted(new HeatFact.Certified
@@ -102,7 +99,8 @@ internal static class EndRules
         });
     }
 
-    private static Verdict.Refused Moved(HeatState heat, long seen) => new(
-        "head-moved",
-        $"Something came in that you have not seen: {heat.Head - seen} new, up to number {heat.Head}. Look at it, then do it again.");
+    private static Verdict.Refused Moved(HeatState heat, long seen) => new("head-moved", Refusals.HeadMoved(heat.Head - seen, heat.Head));
+
+    private static Telling Told(MissingTaps missing, Asking asking) =>
+        Refusals.TapsOnPhone(missing.Taps, missing.Lane, new Part.TimeOfDay(missing.LastSeen, asking.VenueOffsetMinutes, Seconds: true));
 }

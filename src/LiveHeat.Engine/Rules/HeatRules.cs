@@ -2,7 +2,7 @@ using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Engine.Rules;
 
-/// <summary>Decides commands against a heat's state: a fact, or a refusal in words.</summary>
+/// <summary>Decides commands against a heat's state: a fact, or a refusal that says why.</summary>
 public static class HeatRules
 {
     /// <summary>The verdict. It changes nothing; whoever asks appends the fact after the state it was decided on.</summary>
@@ -15,12 +15,12 @@ public static class HeatRules
 
         if (heat.Snapshot is null && command is not HeatCommand.Call)
         {
-            return new Verdict.Refused("wrong-phase", "This heat has not been called yet. Call it first.");
+            return new Verdict.Refused("wrong-phase", Refusals.NotCalledYet);
         }
 
         if (command is HeatCommand.OnLane { Lane: var lane } && heat.Find(lane) is null)
         {
-            return new Verdict.Refused("no-such-lane", $"This heat has no lane {lane}.");
+            return new Verdict.Refused("no-such-lane", Refusals.NoSuchLane(lane));
         }
 
         return CallRules.Decide(heat, command, asking)
@@ -32,5 +32,5 @@ public static class HeatRules
             ?? throw new ArgumentOutOfRangeException(nameof(command), command, "No rule decides this command.");
     }
 
-    internal static Verdict.Refused WrongPhase(string detail) => new("wrong-phase", detail);
+    internal static Verdict.Refused WrongPhase(Telling why) => new("wrong-phase", why);
 }

@@ -15,7 +15,7 @@ internal static class NearTieRules
 
         if (heat.Told == Phase.Certified)
         {
-            return HeatRules.WrongPhase("The result is certified. Reopen the heat, with a reason, to rule on it.");
+            return HeatRules.WrongPhase(Refusals.Certified);
         }
 
         return command switch
@@ -31,7 +31,7 @@ internal static class NearTieRules
     {
         var near = NearTies.Of(heat).FirstOrDefault(tie => !tie.AtCap && tie.Lanes.All(lane => command.Lanes.Contains(lane)));
         return near is null || command.Lanes.Count != 2
-            ? new Verdict.Refused("no-near-tie", "These lanes did not finish closer than can be measured: their times stand.")
+            ? new Verdict.Refused("no-near-tie", Refusals.TimesStand)
             : new Verdict.Accepted(new HeatFact.NearTieDecided
             {
                 Id = command.Id, Instant = asking.Now, By = asking.By, Lanes = command.Lanes, Tie = command.Tie, Reason = command.Reason,
@@ -42,11 +42,9 @@ internal static class NearTieRules
     {
         var near = NearTies.Of(heat).FirstOrDefault(tie => tie.AtCap && tie.Lanes[0] == command.Lane && tie.Round == command.Round);
         return near is null
-            ? new Verdict.Refused("no-near-tie", command.Round is { } round
-                ? $"Nothing on lane {command.Lane} was too close to the end of round {round} to measure."
-                : $"Nothing on lane {command.Lane} was too close to the cap to measure.")
+            ? new Verdict.Refused("no-near-tie", command.Round is { } round ? Refusals.NothingAtRound(command.Lane, round) : Refusals.NothingAtCap(command.Lane))
             : near.Decided
-                ? new Verdict.Refused("no-near-tie", $"Lane {command.Lane} at the cap is decided already. Void that decision to decide again.")
+                ? new Verdict.Refused("no-near-tie", Refusals.CapDecided(command.Lane))
                 : new Verdict.Accepted(new HeatFact.CapDecided
                 {
                     Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, InTime = command.InTime, WithinMs = near.WithinMs, Round = command.Round, Reason = command.Reason,
@@ -57,16 +55,16 @@ internal static class NearTieRules
     {
         if (command.Lanes.Count == 0 || command.Lanes.Any(lane => heat.Find(lane) is null))
         {
-            return new Verdict.Refused("no-such-lane", "Name lanes of this heat that do the work again.");
+            return new Verdict.Refused("no-such-lane", Refusals.RerunNamesLanes);
         }
 
         if (command.InHeat == heat.Heat)
         {
-            return new Verdict.Refused("unreadable", "A rerun is another heat. Set one up, then name it.");
+            return new Verdict.Refused("unreadable", Refusals.RerunIsAnotherHeat);
         }
 
         return command.Reason.Length == 0
-            ? new Verdict.Refused("reason-needed", "Say why the work is done again: both results will carry it.")
+            ? new Verdict.Refused("reason-needed", Refusals.WhyRerun)
             : new Verdict.Accepted(new HeatFact.RerunOrdered
             {
                 Id = command.Id, Instant = asking.Now, By = asking.By, Lanes = command.Lanes, InHeat = command.InHeat, Reason = command.Reason,

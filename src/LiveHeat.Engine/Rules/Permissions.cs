@@ -19,25 +19,16 @@ public static class Permissions
         };
         if (!may && command is HeatCommand.DecideAppeal)
         {
-            return new Verdict.Refused("not-yours", "Only the head judge decides an appeal.");
+            return new Verdict.Refused("not-yours", Refusals.OnlyHeadJudgeDecides);
         }
 
         if (!may)
         {
-            return new Verdict.Refused("not-yours", $"A {Words(role)} cannot do this. Ask the {(command is HeatCommand.OnLane ? "head judge" : "organiser")}.");
+            return new Verdict.Refused("not-yours", command is HeatCommand.OnLane ? Refusals.CannotAskHeadJudge(role) : Refusals.CannotAskOrganiser(role));
         }
 
         return role == Role.Judge && command is HeatCommand.OnLane { Lane: var lane } && lane != asking.Lane
-            ? new Verdict.Refused("not-your-lane", $"This phone judges lane {asking.Lane?.Value ?? 0}, not lane {lane}. Join with the code of lane {lane} to judge it.")
+            ? new Verdict.Refused("not-your-lane", Refusals.JudgesOtherLane(asking.Lane?.Value ?? 0, lane))
             : null;
     }
-
-    private static string Words(Role role) => role switch
-    {
-        Role.Judge => "lane judge",
-        Role.HeadJudge => "head judge",
-        Role.Announcer => "announcer",
-        Role.Viewer => "viewer",
-        _ => "organiser",
-    };
 }

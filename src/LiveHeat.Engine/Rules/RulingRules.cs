@@ -22,7 +22,7 @@ internal static class RulingRules
 
         if (heat.Told == Phase.Certified && command is not HeatCommand.GiveReason)
         {
-            return HeatRules.WrongPhase("The result is certified. Reopen the heat, with a reason, to rule on it.");
+            return HeatRules.WrongPhase(Refusals.Certified);
         }
 
         return command switch
@@ -41,15 +41,15 @@ internal static class RulingRules
         {
             HeatCommand.SendBack back => Step(lane, back.Step)
                 ?? Accept(new HeatFact.SentBack { Id = id, Instant = now, By = by, Lane = number, Step = back.Step, Reason = why }),
-            HeatCommand.OweReps { Reps: < 1 or > MostReps } => new Verdict.Refused("unreadable", "Say how many reps are owed, from 1 to 10,000."),
+            HeatCommand.OweReps { Reps: < 1 or > MostReps } => new Verdict.Refused("unreadable", Refusals.OwedFromTo(MostReps)),
             HeatCommand.OweReps owe => Step(lane, owe.Step)
                 ?? Accept(new HeatFact.RepsOwed { Id = id, Instant = now, By = by, Lane = number, Step = owe.Step, Reps = owe.Reps, Reason = why }),
-            HeatCommand.HoldLane when lane.HeldSince is not null => HeatRules.WrongPhase($"Lane {number} is held already."),
-            HeatCommand.HoldLane when heat.PhaseAt(now) != Phase.Running => HeatRules.WrongPhase("A lane is held while the heat runs."),
+            HeatCommand.HoldLane when lane.HeldSince is not null => HeatRules.WrongPhase(Refusals.LaneHeldAlready(number)),
+            HeatCommand.HoldLane when heat.PhaseAt(now) != Phase.Running => HeatRules.WrongPhase(Refusals.HeldWhileRunning),
             HeatCommand.HoldLane hold => Accept(new HeatFact.LaneHeld { Id = id, Instant = now, By = by, Lane = number, MovesCap = hold.MovesCap, Reason = why }),
-            HeatCommand.ResumeLane when lane.HeldSince is null => HeatRules.WrongPhase($"Lane {number} is not held."),
+            HeatCommand.ResumeLane when lane.HeldSince is null => HeatRules.WrongPhase(Refusals.LaneNotHeld(number)),
             HeatCommand.ResumeLane => Accept(new HeatFact.LaneResumed { Id = id, Instant = now, By = by, Lane = number, Reason = why }),
-            HeatCommand.AdjustTime { AdjustMs: 0 or < -MostMs or > MostMs } => new Verdict.Refused("unreadable", "Give the seconds to add or take, up to an hour."),
+            HeatCommand.AdjustTime { AdjustMs: 0 or < -MostMs or > MostMs } => new Verdict.Refused("unreadable", Refusals.AdjustUpToAnHour),
             HeatCommand.AdjustTime adjust => Accept(new HeatFact.TimeAdjusted
             {
                 Id = id, Instant = now, By = by, Lane = number, AdjustMs = adjust.AdjustMs, MovesCap = adjust.MovesCap, Reason = why,
@@ -60,9 +60,9 @@ internal static class RulingRules
                 ?? Accept(new HeatFact.VariantTaken { Id = id, Instant = now, By = by, Lane = number, FromStep = take.FromStep, Prescription = take.Prescription, Reason = why }),
             HeatCommand.Warn => Accept(new HeatFact.Warned { Id = id, Instant = now, By = by, Lane = number, Reason = why }),
             HeatCommand.Penalise { AddMs: <= 0, Reps: <= 0 } or HeatCommand.Penalise { AddMs: < 0 } or HeatCommand.Penalise { Reps: < 0 } =>
-                new Verdict.Refused("unreadable", "A penalty adds seconds or takes reps: give one of them above 0."),
+                new Verdict.Refused("unreadable", Refusals.PenaltyAboveZero),
             HeatCommand.Penalise { AddMs: > MostMs } or HeatCommand.Penalise { Reps: > MostReps } =>
-                new Verdict.Refused("unreadable", "A penalty is at most an hour or 10,000 reps."),
+                new Verdict.Refused("unreadable", Refusals.PenaltyAtMost(MostReps)),
             HeatCommand.Penalise penalise => Accept(new HeatFact.Penalised
             {
                 Id = id, Instant = now, By = by, Lane = number, AddMs = penalise.AddMs, Reps = penalise.Reps, Reason = why,
@@ -76,21 +76,21 @@ internal static class RulingRules
     {
         if (heat.Find(command.Target) is not { } target)
         {
-            return new Verdict.Refused("no-such-fact", "This heat has no such fact.");
+            return new Verdict.Refused("no-such-fact", Refusals.NoSuchFact);
         }
 
         var rulesOnClock = target.Fact is HeatFact.Desk and not (HeatFact.LaneDesk or HeatFact.FactAdded or HeatFact.About or HeatFact.NearTieDecided or HeatFact.RerunOrdered);
         return command switch
         {
             HeatCommand.Void when rulesOnClock || target.Fact is HeatFact.SeatTaken or HeatFact.SeatGivenUp or HeatFact.LaneReady =>
-                new Verdict.Refused("wrong-phase", "Calls, seats, starts and signatures are not voided: recall, replace or reopen instead."),
+                new Verdict.Refused("wrong-phase", Refusals.NotVoided),
             HeatCommand.Void when target.Fact is HeatFact.AppealFiled { Lane: var lane } && heat.Find(lane)?.Appeals.Any(appeal => appeal.Filed.Id == command.Target && !appeal.Open) == true =>
-                new Verdict.Refused("wrong-phase", "This appeal is decided. Void the decision first, then the appeal can be taken back."),
+                new Verdict.Refused("wrong-phase", Refusals.VoidDecisionFirst),
             // A fact that was added is found by its tap's id too; what is voided is the adding.
             HeatCommand.Void => Accept(new HeatFact.Voided { Id = command.Id, Instant = asking.Now, By = asking.By, Target = target.Fact.Id, Reason = command.Reason }),
-            HeatCommand.Admit when target.Fact is not HeatFact.Floor => new Verdict.Refused("no-such-fact", "Only a judge's tap can be admitted."),
+            HeatCommand.Admit when target.Fact is not HeatFact.Floor => new Verdict.Refused("no-such-fact", Refusals.OnlyTapsAreAdmitted),
             HeatCommand.Admit => Accept(new HeatFact.Admitted { Id = command.Id, Instant = asking.Now, By = asking.By, Target = command.Target, Reason = command.Reason }),
-            HeatCommand.GiveReason { Reason: "" } => new Verdict.Refused("reason-needed", "Write the reason."),
+            HeatCommand.GiveReason { Reason: "" } => new Verdict.Refused("reason-needed", Refusals.WriteReason),
             HeatCommand.GiveReason => Accept(new HeatFact.ReasonGiven { Id = command.Id, Instant = asking.Now, By = asking.By, Target = command.Target, Reason = command.Reason }),
             _ => null,
         };
@@ -100,27 +100,27 @@ internal static class RulingRules
     {
         if (heat.Find(command.Tap.Lane) is not { } lane)
         {
-            return new Verdict.Refused("no-such-lane", $"This heat has no lane {command.Tap.Lane}.");
+            return new Verdict.Refused("no-such-lane", Refusals.NoSuchLane(command.Tap.Lane));
         }
 
         if (command.Tap is HeatFact.Undone)
         {
-            return new Verdict.Refused("unreadable", "An undo is not added; void the fact instead.");
+            return new Verdict.Refused("unreadable", Refusals.UndoIsNotAdded);
         }
 
         if (heat.Find(command.Tap.Id) is not null)
         {
-            return new Verdict.Refused("conflict", "This fact stands on the ledger already.");
+            return new Verdict.Refused("conflict", Refusals.OnLedgerAlready);
         }
 
         if (heat.Clock.Start is null)
         {
-            return HeatRules.WrongPhase("No start is in force, so nothing can be placed in time.");
+            return HeatRules.WrongPhase(Refusals.NoStartInForce);
         }
 
         if (command.Tap.UncertaintyMs < 0)
         {
-            return new Verdict.Refused("unreadable", "How uncertain a time is, is never below nothing.");
+            return new Verdict.Refused("unreadable", Refusals.NeverBelowNothing);
         }
 
         if (command.Tap is HeatFact.AttemptJudged { Load: var load } && !Workouts.Attempts.CanBe(load))
@@ -135,11 +135,11 @@ internal static class RulingRules
     }
 
     private static Verdict? Step(LaneState lane, int step) => lane.Plan.Find(step) is null
-        ? new Verdict.Refused("no-such-step", $"Lane {lane.Lane} has steps 1 to {lane.Plan.LastStep}; there is no step {step}.")
+        ? new Verdict.Refused("no-such-step", Refusals.NoSuchStep(lane.Lane, lane.Plan.LastStep, step))
         : null;
 
     private static Verdict? Compiles(Compiled compiled) => compiled is Compiled.Impossible impossible
-        ? new Verdict.Refused("bad-setup", string.Join(" ", impossible.Errors.Select(error => error.Message)))
+        ? new Verdict.Refused("bad-setup", Telling.Several(impossible.Errors.Select(error => error.Why)))
         : null;
 
     private static Verdict.Accepted Accept(HeatFact fact) => new(fact);

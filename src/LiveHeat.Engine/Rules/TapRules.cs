@@ -7,7 +7,7 @@ namespace LiveHeat.Engine.Rules;
 public static class TapRules
 {
     /// <summary>No load, or one that nobody lifts.</summary>
-    internal static Verdict.Refused Unliftable { get; } = new("unreadable", $"Give the load: above 0, at most {Attempts.HeaviestLoad}, with at most two decimals.");
+    internal static Verdict.Refused Unliftable { get; } = new("unreadable", Refusals.Unliftable(Attempts.HeaviestLoad));
 
     /// <summary>Null when the tap is to be kept.</summary>
     /// <param name="heat">The heat it is for.</param>
@@ -18,7 +18,7 @@ public static class TapRules
     {
         if (heat.Find(tap.Lane) is null)
         {
-            return new Verdict.Refused("no-such-lane", $"This heat has no lane {tap.Lane}.");
+            return new Verdict.Refused("no-such-lane", Refusals.NoSuchLane(tap.Lane));
         }
 
         if (tap is HeatFact.AttemptJudged { Load: var load } && !Attempts.CanBe(load))
@@ -30,6 +30,6 @@ public static class TapRules
         var sat = heat.Seats.Any(seat => seat.Lane == tap.Lane && seat.SignIn == by.SignIn);
         return ownLane == tap.Lane || sat
             ? null
-            : new Verdict.Refused("not-your-lane", $"This phone never judged lane {tap.Lane}. Show the tap to the head judge.");
+            : new Verdict.Refused("not-your-lane", Refusals.NeverJudgedLane(tap.Lane));
     }
 }

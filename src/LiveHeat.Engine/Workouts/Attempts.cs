@@ -24,18 +24,18 @@ public static class Attempts
     {
         if (rule.Attempts is < 1 or > Most)
         {
-            yield return new("scoring.attempts", $"{rule.Attempts} attempts cannot be. Give 1 to {Most} for each athlete.");
+            yield return new("scoring.attempts", WorkoutRefusals.AttemptsCannotBe(rule.Attempts, Most));
         }
 
         if (workout.Order is RelayOrder.Blocks or RelayOrder.Listed)
         {
-            yield return new("order", "Attempts at a load are made one athlete after the other, attempt by attempt, or by the team as one. Choose one of these orders.");
+            yield return new("order", WorkoutRefusals.AttemptsInTurn);
         }
 
         var units = workout.Prescriptions.Select(prescription => Lift(workout, prescription)?.Unit).Where(unit => unit is Unit.Kg or Unit.Lb).Distinct().Count();
         if (units > 1)
         {
-            yield return new("movements", "One division lifts kilograms and another pounds. Choose one unit for all.");
+            yield return new("movements", WorkoutRefusals.KilogramsAndPounds);
         }
     }
 
@@ -45,24 +45,24 @@ public static class Attempts
         var who = prescription.DivisionName;
         if (prescription.Rounds != 0)
         {
-            yield return new($"{at}.rounds", $"{who}: the attempts are counted, not rounds. Leave the number of rounds at 0.");
+            yield return new($"{at}.rounds", WorkoutRefusals.AttemptsNotRounds(who));
         }
 
         foreach (var (part, sets) in new[] { ("before", prescription.Before), ("after", prescription.After) })
         {
             if (sets.Count > 0)
             {
-                yield return new($"{at}.{part}", $"{who}: where the heaviest load counts there is no other work. Take it out.");
+                yield return new($"{at}.{part}", WorkoutRefusals.LoadHasNoOtherWork(who));
             }
         }
 
         if (prescription.Round.Count != 1)
         {
-            yield return new($"{at}.round", $"{who}: name the one movement that is lifted.");
+            yield return new($"{at}.round", WorkoutRefusals.OneLift(who));
         }
         else if (Lift(workout, prescription) is { Unit: not (Unit.Kg or Unit.Lb) } lift)
         {
-            yield return new($"{at}.round", $"{who}: {lift.Name} must be told in kilograms or pounds. Choose its unit at the movement.");
+            yield return new($"{at}.round", WorkoutRefusals.LiftUnit(who, lift.Name));
         }
     }
 

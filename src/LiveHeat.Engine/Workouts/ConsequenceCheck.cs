@@ -13,22 +13,22 @@ internal static class ConsequenceCheck
     {
         if (workout.Penalty is { AddMs: < 0 or > MostMs })
         {
-            yield return new("penalty.addMs", "A penalty is from 0 to 60 minutes.");
+            yield return new("penalty.addMs", WorkoutRefusals.PenaltyMinutes);
         }
 
         if (workout.Penalty is { Reps: < 0 or > MostReps })
         {
-            yield return new("penalty.reps", "A penalty is from 0 to 10,000 reps.");
+            yield return new("penalty.reps", WorkoutRefusals.PenaltyReps(MostReps));
         }
 
         if (workout.Penalty is { AddMs: 0, Reps: 0 })
         {
-            yield return new("penalty.addMs", "The penalty costs nothing. Give seconds or reps, or name no penalty.");
+            yield return new("penalty.addMs", WorkoutRefusals.PenaltyCostsNothing);
         }
 
         if (workout is { Penalty: null, Consequences.NeedsPenalty: true })
         {
-            yield return new("consequences", "A consequence is the penalty, but the workout names none. Say how many seconds or reps an offence costs.");
+            yield return new("consequences", WorkoutRefusals.PenaltyMissing);
         }
     }
 }

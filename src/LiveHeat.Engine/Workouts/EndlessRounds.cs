@@ -16,17 +16,17 @@ public static class EndlessRounds
         var who = prescription.DivisionName;
         if (prescription.Rounds != 0)
         {
-            yield return new($"{at}.rounds", $"{who}: it is as many rounds as possible, so their number is not given. Leave it at 0.");
+            yield return new($"{at}.rounds", WorkoutRefusals.EndlessHasNoNumber(who));
         }
 
         if (prescription.After.Count > 0)
         {
-            yield return new($"{at}.after", $"{who}: rounds that go on until the time is over have nothing after them. Take it out, or put it before the rounds.");
+            yield return new($"{at}.after", WorkoutRefusals.EndlessHasNoAfter(who));
         }
 
         if (prescription.Round.Count == 0)
         {
-            yield return new($"{at}.round", $"{who}: there is no movement in the round that is repeated. Add one.");
+            yield return new($"{at}.round", WorkoutRefusals.EndlessRoundIsEmpty(who));
             yield break;
         }
 
@@ -34,7 +34,7 @@ public static class EndlessRounds
         var begun = Begun(prescription, set => set.Quantity * (workout.Movements.FirstOrDefault(movement => movement.Id == set.Movement)?.SecondsPerUnit ?? double.MaxValue));
         if (prescription.CapMs > 0 && begun > Most(workout.Order, prescription))
         {
-            yield return new($"{at}.round", $"{who}: at the expected pace there are more sets and tags before the time is over than a lane can be judged on ({MostSteps}). Make the round longer, or the time cap shorter.");
+            yield return new($"{at}.round", WorkoutRefusals.EndlessTooMany(who, MostSteps));
         }
     }
 

@@ -3,7 +3,7 @@ namespace LiveHeat.Engine.Workouts;
 /// <summary>Finds what cannot be in a movement, alone or in a workout.</summary>
 public static class MovementCheck
 {
-    private const double LongestSeconds = 3600;
+    private const int LongestSeconds = 3600;
 
     /// <summary>All that is wrong.</summary>
     /// <param name="movement">The movement.</param>
@@ -12,17 +12,17 @@ public static class MovementCheck
     {
         if (string.IsNullOrWhiteSpace(movement.Name))
         {
-            yield return new($"{at}name", "A movement has no name.");
+            yield return new($"{at}name", WorkoutRefusals.MovementWithoutName);
         }
 
         if (!(movement.SecondsPerUnit is > 0 and < LongestSeconds))
         {
-            yield return new($"{at}secondsPerUnit", $"{movement.Name}: the expected seconds for one must be above 0 and below {LongestSeconds}.");
+            yield return new($"{at}secondsPerUnit", WorkoutRefusals.ExpectedSeconds(movement.Name, LongestSeconds));
         }
 
         if (!(movement.FastestSecondsPerUnit >= 0 && movement.FastestSecondsPerUnit <= movement.SecondsPerUnit))
         {
-            yield return new($"{at}fastestSecondsPerUnit", $"{movement.Name}: the fastest seconds for one must lie between 0 and the expected.");
+            yield return new($"{at}fastestSecondsPerUnit", WorkoutRefusals.FastestSeconds(movement.Name));
         }
     }
 }

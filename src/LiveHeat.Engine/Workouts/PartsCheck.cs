@@ -16,18 +16,18 @@ internal static class PartsCheck
         var (who, before) = (prescription.DivisionName, (Group: -1, Round: 0, Set: 0));
         if (workout.Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading || prescription.Clock is not null)
         {
-            yield return new($"{at}.parts", $"{who}: only work that goes on from set to set has parts that are scored apart. Make a workout of each, or take the parts out.");
+            yield return new($"{at}.parts", WorkoutRefusals.PartsOnlyInARow(who));
             yield break;
         }
 
         if (parts.Count is 1 or > MostParts)
         {
-            yield return new($"{at}.parts", $"{who}: {parts.Count} parts are scored apart. Give 2 to {MostParts}, or none.");
+            yield return new($"{at}.parts", WorkoutRefusals.PartsCount(parts.Count, who, MostParts));
         }
 
         if (workout.Prescriptions.Any(other => !Names(other).SequenceEqual(Names(prescription))))
         {
-            yield return new($"{at}.parts", $"{who}: the parts that are scored apart are not the same as in the other divisions. Give all divisions the same names in the same order.");
+            yield return new($"{at}.parts", WorkoutRefusals.PartsDiffer(who));
         }
 
         for (var i = 0; i < parts.Count; i++)
@@ -35,14 +35,12 @@ internal static class PartsCheck
             var (part, field) = (parts[i], $"{at}.parts[{i}]");
             if (string.IsNullOrWhiteSpace(part.Name) || parts.Take(i).Any(other => other.Name == part.Name))
             {
-                yield return new($"{field}.name", $"{who}: part {i + 1} needs a name of its own, as it will be announced.");
+                yield return new($"{field}.name", WorkoutRefusals.PartNeedsName(who, i + 1));
             }
 
             if ((part.Last is null) != (i == parts.Count - 1))
             {
-                yield return new($"{field}.last", part.Last is null
-                    ? $"{who}: say with which set the part {part.Name} ends."
-                    : $"{who}: the last part, {part.Name}, goes to the end of the work: it needs no last set.");
+                yield return new($"{field}.last", part.Last is null ? WorkoutRefusals.PartNeedsEnd(who, part.Name) : WorkoutRefusals.LastPartHasNoEnd(who, part.Name));
                 continue;
             }
 
@@ -57,11 +55,16 @@ internal static class PartsCheck
             var place = (Group: last.Round switch { 0 => 0, null => 2, _ => 1 }, Round: last.Round ?? 0, last.Set);
             if (!exists)
             {
-                yield return new($"{field}.last", $"{who}: the part {part.Name} ends with set {last.Set} of {(last.Round switch { 0 => "the work before the rounds", null => "the work after the rounds", var round => $"round {round}" })}, which there is not. Choose a set that every team comes to.");
+                yield return new($"{field}.last", last.Round switch
+                {
+                    0 => WorkoutRefusals.PartEndsBefore(who, part.Name, last.Set),
+                    null => WorkoutRefusals.PartEndsAfter(who, part.Name, last.Set),
+                    { } round => WorkoutRefusals.PartEndsInRound(who, part.Name, last.Set, round),
+                });
             }
             else if (place.CompareTo(before) <= 0)
             {
-                yield return new($"{field}.last", $"{who}: the part {part.Name} ends before it begins. Put the parts in the order they are done.");
+                yield return new($"{field}.last", WorkoutRefusals.PartEndsTooEarly(who, part.Name));
             }
 
             before = place;

@@ -4,8 +4,8 @@ namespace LiveHeat.Engine.Workouts;
 
 /// <summary>Something in a form that cannot be.</summary>
 /// <param name="Field">Where: a path as in the JSON, such as <c>prescriptions[0].rounds</c>.</param>
-/// <param name="Message">What is wrong and what to do, in a sentence.</param>
-public sealed record FieldError(string Field, string Message);
+/// <param name="Why">What is wrong and what to do.</param>
+public sealed record FieldError(string Field, Telling Why);
 
 /// <summary>A plan, or why there is none. A closed family.</summary>
 public abstract record Compiled

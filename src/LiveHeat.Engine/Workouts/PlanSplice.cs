@@ -13,12 +13,12 @@ public static class PlanSplice
     {
         if (names.Count != team.Athletes.Count)
         {
-            return No("athletes", $"The new line-up has {names.Count} names; the team started with {team.Athletes.Count}. Name as many.");
+            return No("athletes", WorkoutRefusals.LineUpCount(names.Count, team.Athletes.Count));
         }
 
         if (PlanCompiler.Compile(workout, team with { Athletes = names, Division = plan.PrescribedBy }) is not Compiled.Plan(var renamed))
         {
-            return No("athletes", "The new line-up does not fit the workout.");
+            return No("athletes", WorkoutRefusals.LineUpDoesNotFit);
         }
 
         return Join(plan, fromStep, renamed, plan.Group, plan.VariantFrom);
@@ -29,7 +29,7 @@ public static class PlanSplice
     {
         if (PlanCompiler.Compile(workout, team with { Athletes = plan.TeamOrder, Division = prescription }) is not Compiled.Plan(var other))
         {
-            return No("prescription", $"The workout has no prescription called {prescription}.");
+            return No("prescription", WorkoutRefusals.NoPrescriptionCalled(prescription));
         }
 
         // Where the workout ranks those who take a variant with their division, they are compared with it.
@@ -42,12 +42,12 @@ public static class PlanSplice
         // Rounds without an end may be laid out more or fewer times; what must be the same is a round.
         if (plan.Endless && plan.Windows.Count == 0 ? FirstRound(rest) != FirstRound(plan) : rest.LastStep != plan.LastStep)
         {
-            return No("fromStep", $"The rest has {rest.LastStep} steps where the plan has {plan.LastStep}: they cannot be joined.");
+            return No("fromStep", WorkoutRefusals.CannotBeJoined(rest.LastStep, plan.LastStep));
         }
 
         if (fromStep < 1 || fromStep > Math.Min(plan.LastStep, rest.LastStep))
         {
-            return No("fromStep", $"The plan has no step {fromStep}. It has 1 to {plan.LastStep}.");
+            return No("fromStep", WorkoutRefusals.PlanHasNoStep(fromStep, plan.LastStep));
         }
 
         var (all, numbers) = Renumber(plan.Athletes, rest.Athletes);
@@ -88,5 +88,5 @@ public static class PlanSplice
         return (all.ToItems(), numbers);
     }
 
-    private static Compiled.Impossible No(string field, string message) => new([new FieldError(field, message)]);
+    private static Compiled.Impossible No(string field, Telling why) => new([new FieldError(field, why)]);
 }

@@ -8,7 +8,7 @@ internal static class Readings
     {
         if (workout.Prescriptions.SelectMany(prescription => Read(workout, prescription)).Select(movement => movement.Unit).Distinct().Count() > 1)
         {
-            yield return new("movements", "The readings are told in more than one unit, so they cannot be added up. Choose one unit for all machines.");
+            yield return new("movements", WorkoutRefusals.MoreThanOneUnit);
         }
     }
 
@@ -17,12 +17,12 @@ internal static class Readings
     {
         if (!Sets(prescription).Any(set => set.Reading))
         {
-            yield return new($"{at}.round", $"{prescription.DivisionName}: no reading is entered, so there is no score. Mark at least one set: a value is entered.");
+            yield return new($"{at}.round", WorkoutRefusals.NoReading(prescription.DivisionName));
         }
 
         if (Read(workout, prescription).FirstOrDefault(movement => movement.Unit is Unit.Kg or Unit.Lb) is { } lift)
         {
-            yield return new($"{at}.round", $"{prescription.DivisionName}: {lift.Name} is a load and no reading. Score the workout by the heaviest load, or choose another unit.");
+            yield return new($"{at}.round", WorkoutRefusals.LoadIsNoReading(prescription.DivisionName, lift.Name));
         }
     }
 

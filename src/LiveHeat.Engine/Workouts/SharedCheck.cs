@@ -6,24 +6,24 @@ internal static class SharedCheck
     /// <summary>All that is wrong with one set.</summary>
     public static IEnumerable<FieldError> Errors(PrescribedSet set, string name, string at, string who)
     {
-        if (set.Together is < 2 or > LineUp.MostAthletes)
+        if (set.Together is { } together and (< 2 or > LineUp.MostAthletes))
         {
-            yield return new($"{at}.together", $"{who}: {name} are done by {set.Together} at the same moment. Give 2 to {LineUp.MostAthletes}, or leave it empty for one alone.");
+            yield return new($"{at}.together", WorkoutRefusals.TogetherHowMany(who, name, together, LineUp.MostAthletes));
         }
 
-        if (set.MinimumEach < 0 || set.MinimumEach > set.Quantity)
+        if (set.MinimumEach is { } least && (least < 0 || least > set.Quantity))
         {
-            yield return new($"{at}.minimumEach", $"{who}: each athlete does at least {set.MinimumEach} of {set.Quantity} {name}. Give 0 to {set.Quantity}, or leave it empty where nothing is shared.");
+            yield return new($"{at}.minimumEach", WorkoutRefusals.MinimumEachHowMany(who, least, set.Quantity, name));
         }
 
         if (set is { MinimumEach: not null, Together: not null })
         {
-            yield return new($"{at}.minimumEach", $"{who}: {name} cannot be both shared from a pool and done at the same moment. Choose one.");
+            yield return new($"{at}.minimumEach", WorkoutRefusals.SharedOrTogether(who, name));
         }
 
         if (set is { MinimumEach: not null, Reading: true })
         {
-            yield return new($"{at}.minimumEach", $"{who}: who did how much of a shared set is counted while it is done, so it is not completed by a reading. Choose one.");
+            yield return new($"{at}.minimumEach", WorkoutRefusals.SharedIsCounted(who));
         }
     }
 
@@ -31,14 +31,14 @@ internal static class SharedCheck
     public static IEnumerable<FieldError> Errors(Prescription prescription, LineUp team)
     {
         var (sets, athletes) = (prescription.Before.Concat(prescription.Round).Concat(prescription.After).ToList(), team.Athletes.Count);
-        if (sets.FirstOrDefault(set => set.Together > athletes) is { } synchronised)
+        if (sets.FirstOrDefault(set => set.Together > athletes)?.Together is { } together)
         {
-            yield return new("athletes", $"{team.Name} has {athletes} athletes; a set of this workout needs {synchronised.Together} at the same moment.");
+            yield return new("athletes", WorkoutRefusals.TooFewTogether(team.Name, athletes, together));
         }
 
-        if (sets.FirstOrDefault(set => set.MinimumEach is > 0 and var least && (long)least * athletes > set.Quantity) is { } pool)
+        if (sets.FirstOrDefault(set => set.MinimumEach is > 0 and var least && (long)least * athletes > set.Quantity) is { MinimumEach: { } each } pool)
         {
-            yield return new("athletes", $"{team.Name} has {athletes} athletes; at least {pool.MinimumEach} each are more than the {pool.Quantity} of the shared set.");
+            yield return new("athletes", WorkoutRefusals.TooManyForPool(team.Name, athletes, each, pool.Quantity));
         }
     }
 }

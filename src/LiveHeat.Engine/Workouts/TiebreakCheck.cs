@@ -20,15 +20,13 @@ internal static class TiebreakCheck
 
         var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
         var rounds = workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? LaidOut(workout, prescription) : prescription.Rounds;
-        if (tiebreak.Round < 0 || tiebreak.Round > rounds)
+        if (tiebreak.Round is { } round && (round < 0 || round > rounds))
         {
-            yield return new($"{at}.tiebreak.round", $"{who}: the tiebreak is in round {tiebreak.Round}, which there is not. Give 1 to {rounds}, or 0 for the work before the rounds.");
+            yield return new($"{at}.tiebreak.round", WorkoutRefusals.TiebreakRound(who, round, rounds));
         }
         else if (tiebreak.Set < 1 || tiebreak.Set > sets.Count)
         {
-            yield return new($"{at}.tiebreak.set", sets.Count == 0
-                ? $"{who}: the tiebreak is in a part without any set. Choose another part, or take the tiebreak out."
-                : $"{who}: the tiebreak is set {tiebreak.Set}; that part has {sets.Count}. Give 1 to {sets.Count}.");
+            yield return new($"{at}.tiebreak.set", sets.Count == 0 ? WorkoutRefusals.TiebreakNowhere(who) : WorkoutRefusals.TiebreakSet(who, tiebreak.Set, sets.Count));
         }
     }
 

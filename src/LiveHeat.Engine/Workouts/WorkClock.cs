@@ -45,33 +45,33 @@ internal static class Windows
         var who = prescription.DivisionName;
         if (workout.Scoring is not (ScoringRule.MostWork or ScoringRule.MostReading))
         {
-            yield return new($"{at}.clock", $"{who}: the rounds begin by the clock, so nobody is first through, and attempts have no rounds. Score the work done or the readings, or let the rounds follow each other.");
+            yield return new($"{at}.clock", WorkoutRefusals.ClockNeedsWork(who));
         }
 
         if (clock.WorkMs is < 1000 or > LongestMs || clock.RestMs is < 0 or > LongestMs)
         {
-            yield return new($"{at}.clock", $"{who}: a round by the clock takes 1 second to an hour, and the rest after it at most an hour.");
+            yield return new($"{at}.clock", WorkoutRefusals.ClockLengths(who));
         }
 
         if (prescription.Rounds is < 1 or > 100)
         {
-            yield return new($"{at}.rounds", $"{who}: {prescription.Rounds} rounds by the clock cannot be. Give 1 to 100.");
+            yield return new($"{at}.rounds", WorkoutRefusals.ClockRounds(who, prescription.Rounds));
             yield break;
         }
 
         if (prescription.Before.Count > 0 || prescription.After.Count > 0)
         {
-            yield return new(prescription.Before.Count > 0 ? $"{at}.before" : $"{at}.after", $"{who}: rounds by the clock have nothing before or after them. Put it into a round.");
+            yield return new(prescription.Before.Count > 0 ? $"{at}.before" : $"{at}.after", WorkoutRefusals.ClockHasOnlyRounds(who));
         }
 
         if (prescription.Round.Count == 0)
         {
-            yield return new($"{at}.round", $"{who}: there is no movement in the rounds. Add one.");
+            yield return new($"{at}.round", WorkoutRefusals.ClockRoundIsEmpty(who));
         }
 
         if (prescription.CapMs != clock.LengthMs(prescription.Rounds))
         {
-            yield return new($"{at}.capMs", $"{who}: {prescription.Rounds} rounds by the clock take {Timing.TimeText.Whole(clock.LengthMs(prescription.Rounds))}. The time cap is as long.");
+            yield return new($"{at}.capMs", WorkoutRefusals.ClockCap(prescription.Rounds, who, new Part.Length(clock.LengthMs(prescription.Rounds))));
         }
     }
 

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace LiveHeat.Engine.Workouts;
 
-/// <summary>Finds what cannot be in a workout, field by field, in words an organiser understands.</summary>
+/// <summary>Finds what cannot be in a workout, field by field.</summary>
 public static class WorkoutCheck
 {
     private const int LongestCapMs = 4 * 60 * 60 * 1000;
@@ -14,14 +14,14 @@ public static class WorkoutCheck
     public static IEnumerable<FieldError> Errors(Workout workout) =>
         Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Scored(workout)).Concat(ConsequenceCheck.Errors(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
-                ? [new FieldError("prescriptions", "The workout has no prescription. Add one for each division that does it.")]
+                ? [new FieldError("prescriptions", WorkoutRefusals.NoPrescriptions)]
                 : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(PartsCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));
 
     private static IEnumerable<FieldError> Name(Workout workout)
     {
         if (string.IsNullOrWhiteSpace(workout.Name))
         {
-            yield return new("name", "The workout has no name. Give it the one that will be announced.");
+            yield return new("name", WorkoutRefusals.WorkoutWithoutName);
         }
     }
 
@@ -29,19 +29,19 @@ public static class WorkoutCheck
     {
         if (order is RelayOrder.Blocks { Size: < 1 })
         {
-            yield return new("order.size", "A block has no rounds. Give at least 1.");
+            yield return new("order.size", WorkoutRefusals.EmptyBlock);
         }
 
         if (order is RelayOrder.Listed listed)
         {
             if (listed.Athletes.Count == 0)
             {
-                yield return new("order.athletes", "The list of who does each round names nobody. Write at least one athlete's number.");
+                yield return new("order.athletes", WorkoutRefusals.ListNamesNobody);
             }
 
             foreach (var (number, i) in listed.Athletes.Select((number, i) => (number, i)).Where(pair => pair.number < 1))
             {
-                yield return new(Path("order.athletes", i), $"{number} is nobody's number. Athletes are numbered from 1.");
+                yield return new(Path("order.athletes", i), WorkoutRefusals.NobodysNumber(number));
             }
         }
     }
@@ -50,7 +50,7 @@ public static class WorkoutCheck
     {
         if (workout.Counting == Counting.Reps && workout.CheckpointEvery < 1)
         {
-            yield return new("checkpointEvery", "Reps are counted, but with no checkpoint. Give the number of reps between two reports, from 1.");
+            yield return new("checkpointEvery", WorkoutRefusals.NoCheckpoint);
         }
     }
 
@@ -58,9 +58,7 @@ public static class WorkoutCheck
     {
         if (workout.Scoring is not (null or ScoringRule.ForTime) && workout.Finish != FinishKind.None)
         {
-            yield return new("finish", workout.Scoring is ScoringRule.MostWork
-                ? "It is as many rounds as possible, so nobody comes to a finish. Choose no line and no mat."
-                : "What is lifted or read is the score, so nobody comes to a finish. Choose no line and no mat.");
+            yield return new("finish", workout.Scoring is ScoringRule.MostWork ? WorkoutRefusals.NobodyFinishesRounds : WorkoutRefusals.NobodyFinishesLoads);
         }
     }
 
@@ -84,7 +82,7 @@ public static class WorkoutCheck
 
             if (!seen.Add(movement.Id))
             {
-                yield return new($"{at}.id", $"Two movements have the id {movement.Id}.");
+                yield return new($"{at}.id", WorkoutRefusals.TwoMovements(movement.Id));
             }
         }
     }
@@ -94,7 +92,7 @@ public static class WorkoutCheck
         var prescription = workout.Prescriptions[index];
         if (workout.Prescriptions.Take(index).Any(before => before.Division == prescription.Division))
         {
-            yield return new($"{Path("prescriptions", index)}.division", $"{prescription.DivisionName} has two prescriptions. Keep the one that counts.");
+            yield return new($"{Path("prescriptions", index)}.division", WorkoutRefusals.TwoPrescriptions(prescription.DivisionName));
         }
     }
 
@@ -103,12 +101,12 @@ public static class WorkoutCheck
         var who = prescription.DivisionName;
         if (prescription.CapMs <= 0)
         {
-            yield return new($"{at}.capMs", $"{who}: the time cap is zero. Give minutes and seconds above 0:00.");
+            yield return new($"{at}.capMs", WorkoutRefusals.CapIsZero(who));
         }
 
         if (prescription.CapMs > LongestCapMs)
         {
-            yield return new($"{at}.capMs", $"{who}: the time cap is above four hours. Is it in minutes and seconds?");
+            yield return new($"{at}.capMs", WorkoutRefusals.CapTooLong(who));
         }
 
         if (prescription.Clock is { } clock)
@@ -134,24 +132,24 @@ public static class WorkoutCheck
 
         if (prescription.Rounds is < 0 or > MostRounds)
         {
-            yield return new($"{at}.rounds", $"{who}: {prescription.Rounds} rounds cannot be. Give 0 to {MostRounds}.");
+            yield return new($"{at}.rounds", WorkoutRefusals.RoundsCannotBe(who, prescription.Rounds, MostRounds));
         }
 
         if (prescription.Rounds > 0 && prescription.Round.Count == 0)
         {
-            yield return new($"{at}.round", $"{who}: there are rounds but no movement in them. Add one, or set the rounds to 0.");
+            yield return new($"{at}.round", WorkoutRefusals.EmptyRounds(who));
         }
 
         var rounds = Math.Clamp(prescription.Rounds, 0, MostRounds);
         var sets = prescription.Before.Count + prescription.After.Count + (rounds * prescription.Round.Count);
         if (sets == 0 && prescription.Rounds == 0)
         {
-            yield return new($"{at}.rounds", $"{who}: there is nothing to do. Add rounds, or work before or after them.");
+            yield return new($"{at}.rounds", WorkoutRefusals.NothingToDo(who));
         }
 
         if (sets > MostSteps)
         {
-            yield return new($"{at}.rounds", $"{who}: {sets} sets are more than a lane can be judged on ({MostSteps}).");
+            yield return new($"{at}.rounds", WorkoutRefusals.TooManySets(who, sets, MostSteps));
         }
 
         foreach (var error in AllSets(workout, prescription, at).Concat(workout.Scoring is ScoringRule.MostReading ? Readings.Errors(workout, prescription, at) : []))
@@ -173,22 +171,22 @@ public static class WorkoutCheck
             var name = movement?.Name ?? set.Movement;
             if (movement is null)
             {
-                yield return new($"{Path(at, i)}.movement", $"{who}: the workout has no movement called {set.Movement}. Choose one of its movements.");
+                yield return new($"{Path(at, i)}.movement", WorkoutRefusals.NoSuchMovement(who, set.Movement));
             }
 
             if (set.Quantity is < 1 or > LargestQuantity)
             {
-                yield return new($"{Path(at, i)}.quantity", $"{who}: {set.Quantity} {name} cannot be. Give at least 1.");
+                yield return new($"{Path(at, i)}.quantity", WorkoutRefusals.QuantityCannotBe(who, set.Quantity, name));
             }
 
-            if (set.Worth is < 0 or > LargestQuantity)
+            if (set.Worth is { } worth and (< 0 or > LargestQuantity))
             {
-                yield return new($"{Path(at, i)}.worth", $"{who}: {name} cannot be worth {set.Worth}. Give 0 to {LargestQuantity}.");
+                yield return new($"{Path(at, i)}.worth", WorkoutRefusals.WorthCannotBe(who, name, worth, LargestQuantity));
             }
 
             if (set.Increment < 1 || set.Increment > Math.Max(1, set.Quantity))
             {
-                yield return new($"{Path(at, i)}.increment", $"{who}: {name} count in steps of {set.Increment}. Give 1 up to the quantity.");
+                yield return new($"{Path(at, i)}.increment", WorkoutRefusals.IncrementCannotBe(who, name, set.Increment));
             }
 
             foreach (var error in SharedCheck.Errors(set, name, Path(at, i), who))
@@ -210,23 +208,23 @@ public static class LineUpCheck
         if (lineUp.Athletes.Count is 0 or > LineUp.MostAthletes)
         {
             yield return new("athletes", lineUp.Athletes.Count == 0
-                ? $"{lineUp.Name} has no athletes. Write at least one name."
-                : $"{lineUp.Name} has {lineUp.Athletes.Count} athletes. A team has at most {LineUp.MostAthletes}.");
+                ? WorkoutRefusals.NoAthletes(lineUp.Name)
+                : WorkoutRefusals.TooManyAthletes(lineUp.Name, lineUp.Athletes.Count, LineUp.MostAthletes));
         }
 
         foreach (var i in Enumerable.Range(0, lineUp.Athletes.Count).Where(i => string.IsNullOrWhiteSpace(lineUp.Athletes[i])))
         {
-            yield return new($"athletes[{i}]", $"{lineUp.Name}: athlete {i + 1} has no name.");
+            yield return new($"athletes[{i}]", WorkoutRefusals.AthleteWithoutName(lineUp.Name, i + 1));
         }
 
         if (workout.Prescriptions.All(prescription => prescription.Division != lineUp.Division))
         {
-            yield return new("division", $"{lineUp.Name}: {workout.Name} has no prescription for its division ({lineUp.Division}).");
+            yield return new("division", WorkoutRefusals.NoPrescriptionFor(lineUp.Name, workout.Name, lineUp.Division));
         }
 
         if (workout.Order is RelayOrder.Listed listed && listed.Athletes.Any(number => number > lineUp.Athletes.Count))
         {
-            yield return new("order.athletes", $"{lineUp.Name} has {lineUp.Athletes.Count} athletes; the list names athlete {listed.Athletes.Max()}.");
+            yield return new("order.athletes", WorkoutRefusals.ListNamesTooMany(lineUp.Athletes.Count, lineUp.Name, listed.Athletes.Max()));
         }
 
         foreach (var error in workout.Prescriptions.Where(prescription => prescription.Division == lineUp.Division).SelectMany(prescription => SharedCheck.Errors(prescription, lineUp)))

@@ -1,6 +1,6 @@
 using System.Net;
 using System.Text.Json;
-using LiveHeat.Engine.Workouts;
+using LiveHeat.Contracts.Setup;
 using LiveHeat.Screens.Words;
 
 namespace LiveHeat.Screens.Connection;
@@ -35,10 +35,10 @@ public static class ProblemReading
             [.. Items(body, "news").Select(item => item.ValueKind == JsonValueKind.String ? item.GetString()! : item.ToString())]);
     }
 
-    private static IEnumerable<FieldError> Fields(JsonElement body) =>
+    private static IEnumerable<FieldProblem> Fields(JsonElement body) =>
         from error in Items(body, "errors")
         where error.ValueKind == JsonValueKind.Object
-        select new FieldError(Text(error, "field") ?? "", Text(error, "message") ?? "");
+        select new FieldProblem(Text(error, "field") ?? "", Text(error, "message") ?? "");
 
     private static IEnumerable<JsonElement> Items(JsonElement body, string name) =>
         body.TryGetProperty(name, out var list) && list.ValueKind == JsonValueKind.Array ? list.EnumerateArray() : [];

@@ -1,4 +1,4 @@
-using LiveHeat.Engine.Workouts;
+using LiveHeat.Contracts.Setup;
 
 namespace LiveHeat.Screens.Connection;
 
@@ -8,7 +8,7 @@ namespace LiveHeat.Screens.Connection;
 /// <param name="Errors">Field by field, for a form.</param>
 /// <param name="Head">With "head-moved": the newest sequence.</param>
 /// <param name="News">With "head-moved": what is new, in words.</param>
-public sealed record Problem(string Code, string Detail, IReadOnlyList<FieldError> Errors, long? Head, IReadOnlyList<string> News)
+public sealed record Problem(string Code, string Detail, IReadOnlyList<FieldProblem> Errors, long? Head, IReadOnlyList<string> News)
 {
     /// <summary>The server was not reached, or did not answer in time.</summary>
     public const string NoAnswer = "no-answer";

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Paper;
@@ -71,7 +72,7 @@ public sealed class PaperComparison
         var writes = CardWriting.Of(Heat!, Lane!.Lane, Card, Taken, newId, now);
         var (after, refused) = CardWriting.Preview(Heat!, writes, by, now);
         var left = CardDifferences.Of(after, Lane.Lane, Card).Where(WasTaken).ToItems();
-        return new PaperPlan(writes, after.Find(Lane.Lane)!, refused, refused is null ? left : []);
+        return new PaperPlan(writes, after.Find(Lane.Lane)!, refused?.Sentence(), refused is null ? left : []);
     }
 }
 

@@ -84,7 +84,7 @@ public sealed class HeatDraft
     /// <summary>The heat, or what is wrong. Errors of lanes name the position on the wire; see <see cref="FieldOf"/>.</summary>
     public (HeatSetup? Heat, FormErrors Errors) Make(SetupAll all)
     {
-        var errors = new List<FieldError>();
+        var errors = new List<FieldProblem>();
         if (!int.TryParse(Number, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
         {
             errors.Add(new("number", HeatWords.NumberWrong));

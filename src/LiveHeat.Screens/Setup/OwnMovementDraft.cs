@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Library;
+using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Words;
@@ -8,7 +9,7 @@ namespace LiveHeat.Screens.Setup;
 /// <summary>An organiser's own movement while it is written: a copy of the library's, or a new one.</summary>
 public sealed class OwnMovementDraft
 {
-    private readonly List<FieldError> unread = [];
+    private readonly List<FieldProblem> unread = [];
     private readonly LibraryMovement? origin;
     private readonly string? basedOn;
 
@@ -49,7 +50,7 @@ public sealed class OwnMovementDraft
         {
             BasedOn = basedOn, Picture = Movement.Picture,
         };
-        return (movement, new FormErrors([.. unread, .. MovementCheck.Errors(made).Where(error => unread.All(known => known.Field != error.Field))]));
+        return (movement, new FormErrors([.. unread, .. MovementCheck.Errors(made).Select(FieldProblem.Of).Where(error => unread.All(known => known.Field != error.Field))]));
     }
 
     private double Seconds(string text, string field)

@@ -46,7 +46,7 @@ public sealed class PointsDraft
     /// <param name="workouts">The competition's, in order; a cut after another is forgotten.</param>
     public (PointsSetup? Points, FormErrors Errors) Make(IReadOnlyList<Workout> workouts)
     {
-        var errors = new List<FieldError>();
+        var errors = new List<FieldProblem>();
         var exclusions = Rule == PointsKind.Low ? Read(Exclusions, "exclusionsFrom", PointsWords.ExclusionsWrong, Whole, errors) : [];
         var table = Rule == PointsKind.High ? Read(Table, "table", PointsWords.TableWrong, Point, errors) : [];
         var cuts = new List<CutSetup>();
@@ -58,7 +58,7 @@ public sealed class PointsDraft
             }
             else
             {
-                errors.Add(new FieldError(CutField(workout.Id), PointsWords.CutWrong));
+                errors.Add(new FieldProblem(CutField(workout.Id), PointsWords.CutWrong));
             }
         }
 
@@ -69,10 +69,10 @@ public sealed class PointsDraft
     public static string CutField(string workout) => $"cuts[{workout}]";
 
     /// <summary>Errors as the server names them, with each cut's at its workout.</summary>
-    public static FormErrors Told(PointsSetup sent, IEnumerable<FieldError> errors) => new(errors.Select(error =>
+    public static FormErrors Told(PointsSetup sent, IEnumerable<FieldProblem> errors) => new(errors.Select(error =>
         Enumerable.Range(0, sent.Cuts.Count).Where(i => error.Field.StartsWith($"cuts[{i}]", StringComparison.Ordinal)).Select(i => error with { Field = CutField(sent.Cuts[i].Workout) }).FirstOrDefault() ?? error));
 
-    private static List<T> Read<T>(string text, string field, Func<string, string> wrong, Func<string, T?> one, List<FieldError> errors)
+    private static List<T> Read<T>(string text, string field, Func<string, string> wrong, Func<string, T?> one, List<FieldProblem> errors)
         where T : struct
     {
         var read = new List<T>();
@@ -84,7 +84,7 @@ public sealed class PointsDraft
             }
             else
             {
-                errors.Add(new FieldError(field, wrong(word)));
+                errors.Add(new FieldProblem(field, wrong(word)));
             }
         }
 

@@ -29,7 +29,7 @@ public enum OrderKind
 /// <summary>A workout while it is written: numbers and times as typed.</summary>
 public sealed class WorkoutDraft
 {
-    private readonly List<FieldError> unread = [];
+    private readonly List<FieldProblem> unread = [];
 
     public string Id { get; private init; } = "";
 
@@ -126,7 +126,7 @@ public sealed class WorkoutDraft
             Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring.Make(this) };
         workout = Consequences.Put(workout, this);
         var read = unread.Select(error => error.Field).ToHashSet();
-        return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field))]));
+        return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field)).Select(FieldProblem.Of)]));
     }
 
     internal static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -54,22 +54,22 @@ internal static class AccessEndpoints
     {
         if (request.Role is not (Role.Judge or Role.HeadJudge or Role.Announcer))
         {
-            yield return new("role", "A code is for a judge, a head judge or an announcer. The organiser signs in with the passphrase; watching needs no code.");
+            yield return new("role", AccessRefusals.CodeRole);
         }
 
         if (request.Role == Role.Judge && request.Lane is null)
         {
-            yield return new("lane", "A judge's code is for one lane. Name the lane.");
+            yield return new("lane", AccessRefusals.CodeNeedsLane);
         }
 
         if (request.Role != Role.Judge && request.Lane is not null)
         {
-            yield return new("lane", "Only a judge's code is for a lane. Leave the lane out.");
+            yield return new("lane", AccessRefusals.CodeHasNoLane);
         }
 
         if (request.Minutes is < 1 or > MostMinutes)
         {
-            yield return new("minutes", $"A code lasts 1 to {MostMinutes} minutes (two days).");
+            yield return new("minutes", AccessRefusals.CodeMinutes(MostMinutes));
         }
     }
 }

@@ -1,10 +1,12 @@
-using System.Globalization;
 using System.Text.Json;
 using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine;
+using LiveHeat.Ledger.Registry;
+using LiveHeat.Server.Heats;
 
 namespace LiveHeat.Server.Access;
 
-/// <summary>Turns a request that could not be read into an answer that says where.</summary>
+/// <summary>Turns a request that could not be read into an answer that says where, and one whose change the disk refused into one that says so.</summary>
 internal sealed class BadRequests(RequestDelegate next)
 {
     public async Task Invoke(HttpContext context)
@@ -17,26 +19,30 @@ internal sealed class BadRequests(RequestDelegate next)
         {
             await Answer(wrong).ExecuteAsync(context);
         }
+        catch (RegistryUnavailable full) when (!context.Response.HasStarted)
+        {
+            await new Problem(StatusCodes.Status503ServiceUnavailable, "setup-unavailable", HeatRefusals.SetupUnavailable((full.InnerException!.InnerException ?? full.InnerException).Message)).ExecuteAsync(context);
+        }
     }
 
     private static Problem Answer(BadHttpRequestException wrong) => wrong switch
     {
         { StatusCode: StatusCodes.Status413PayloadTooLarge } => OwnOrigin.TooLarge(),
         { InnerException: JsonException json } => Unreadable(StatusCodes.Status400BadRequest, Where(json)),
-        _ => Unreadable(wrong.StatusCode, "something in it or in its address is missing or broke off"),
+        _ => Unreadable(wrong.StatusCode, AccessRefusals.BrokeOff),
     };
 
-    private static Problem Unreadable(int status, string why) => new(status, "unreadable", $"What was sent cannot be read: {why}. Nothing was done.");
+    private static Problem Unreadable(int status, Telling why) => new(status, "unreadable", AccessRefusals.Unreadable(why));
 
-    private static string Where(JsonException json)
+    private static Telling Where(JsonException json)
     {
-        var place = string.Create(CultureInfo.InvariantCulture, $"line {(json.LineNumber ?? 0) + 1}, character {(json.BytePositionInLine ?? 0) + 1}");
-        var field = WirePlace.FieldOf(json) is { } path ? $"the field {path} ({place})" : place;
-        return $"it goes wrong at {field}{Wanted(json)}";
+        var (line, character) = ((json.LineNumber ?? 0) + 1, (json.BytePositionInLine ?? 0) + 1);
+        var at = WirePlace.FieldOf(json) is { } path ? AccessRefusals.WrongAtField(path, line, character) : AccessRefusals.WrongAt(line, character);
+        return Wanted(json) is { } wanted ? AccessRefusals.WrongBecause(at, wanted) : at;
     }
 
     /// <summary>Our own converters say what they want; the library's words are for programmers.</summary>
-    private static string Wanted(JsonException json)
+    private static string? Wanted(JsonException json)
     {
         Exception first = json;
         while (first.InnerException is { } cause)
@@ -45,6 +51,6 @@ internal sealed class BadRequests(RequestDelegate next)
         }
 
         return first is JsonException && first.GetType() == typeof(JsonException) && !first.Message.Contains(" Path: ", StringComparison.Ordinal)
-            ? $": {first.Message.TrimEnd('.')}" : "";
+            ? first.Message.TrimEnd('.') : null;
     }
 }

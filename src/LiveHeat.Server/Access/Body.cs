@@ -15,7 +15,7 @@ internal sealed record Body<T>(T Value) : IEndpointParameterMetadataProvider
         try
         {
             return new Body<T>(await JsonSerializer.DeserializeAsync<T>(context.Request.Body, WireJson.Options, context.RequestAborted)
-                ?? throw new JsonException("Something must stand here.", "$", 0, 0));
+                ?? throw new JsonException(WireWords.Missing, "$", 0, 0));
         }
         catch (JsonException wrong)
         {

@@ -1,5 +1,5 @@
-using System.Globalization;
 using LiveHeat.Contracts.Access;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Ledger.Registry;
 
@@ -18,7 +18,7 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
 
         if (!await registry.Passphrase.Verify(request.Passphrase, context.RequestAborted))
         {
-            return Wrong(device, "wrong-passphrase", "This is not the passphrase. It was shown once, when the server was started for the first time: four groups of five letters and digits.");
+            return Wrong(device, "wrong-passphrase", AccessRefusals.WrongPassphrase);
         }
 
         tries.Forgive(device);
@@ -31,8 +31,7 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
         if (CodeText.Normalise(request.Code, JoinCodes.Length) is null)
         {
             // No guess, so nobody waits for it.
-            return Problems.Of(StatusCodes.Status403Forbidden, "wrong-code", string.Create(
-                CultureInfo.InvariantCulture, $"This is no code. A code has {JoinCodes.Length} letters and digits, without the letter U."));
+            return Problems.Of(StatusCodes.Status403Forbidden, "wrong-code", AccessRefusals.NoCode(JoinCodes.Length));
         }
 
         if (tries.Begin(device) is { } wait)
@@ -47,9 +46,9 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
                 return await Let(context, device, name, code.Role, code.Lane);
             case CodeCheck.Over:
                 tries.Forgive(device);
-                return Problems.Of(StatusCodes.Status403Forbidden, "code-expired", "This code is over: its time has passed, or a new one was made. Ask the organiser for the new one.");
+                return Problems.Of(StatusCodes.Status403Forbidden, "code-expired", AccessRefusals.CodeOver);
             default:
-                return Wrong(device, "wrong-code", "This code is not known here. Look at it once more, or ask the organiser for a new one.");
+                return Wrong(device, "wrong-code", AccessRefusals.WrongCode);
         }
     });
 
@@ -71,7 +70,7 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
     private static async Task<IResult> Named(HttpContext context, string? typed, Func<string, string, Task<IResult>> next)
     {
         var name = typed?.Trim();
-        return PlainText.Wrong("Your name", name) is { } wrong
+        return PlainText.Wrong(AccessRefusals.YourName, name) is { } wrong
             ? Problems.Of(StatusCodes.Status400BadRequest, "bad-name", wrong)
             : await next(SignInCookie.Device(context), name!);
     }
@@ -102,12 +101,12 @@ internal sealed class Entrance(HeatRegistry registry, WrongTries tries, OpenConn
         return Results.Json(Me(new SignedIn(made.SignIn.Id, name, role, lane)), Contracts.Wire.WireJson.Options);
     }
 
-    private IResult Wrong(string device, string code, string sentence) =>
-        tries.AfterWrong(device) is { } wait ? SlowDown(wait) : Problems.Of(StatusCodes.Status403Forbidden, code, sentence);
+    private IResult Wrong(string device, string code, Telling why) =>
+        tries.AfterWrong(device) is { } wait ? SlowDown(wait) : Problems.Of(StatusCodes.Status403Forbidden, code, why);
 
     private static Problem SlowDown(TimeSpan wait) => new(
         StatusCodes.Status429TooManyRequests, "slow-down",
-        string.Create(CultureInfo.InvariantCulture, $"There were too many wrong tries. Wait {Math.Max(1, Math.Ceiling(wait.TotalSeconds))} s, look at it once more, and try again."))
+        AccessRefusals.SlowDown(Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds))))
     {
         RetryAfter = wait,
     };

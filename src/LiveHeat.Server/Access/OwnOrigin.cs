@@ -23,20 +23,20 @@ internal sealed class OwnOrigin(RequestDelegate next)
         {
             return new Problem(
                 StatusCodes.Status403Forbidden, "wrong-origin",
-                "This was not sent by a page of this server, so nothing was done. Open the page from this server's own address and try again.").ExecuteAsync(context);
+                AccessRefusals.WrongOrigin).ExecuteAsync(context);
         }
 
         if (isWrite && !isHub && MustBeJson(request) && !request.HasJsonContentType() && !(HttpMethods.IsPut(request.Method) && endpoint?.Metadata.GetMetadata<TakesBytes>() is not null))
         {
             return new Problem(
-                StatusCodes.Status415UnsupportedMediaType, "not-json", "What was sent is not marked as JSON (Content-Type: application/json), so nothing was done.").ExecuteAsync(context);
+                StatusCodes.Status415UnsupportedMediaType, "not-json", AccessRefusals.NotJson).ExecuteAsync(context);
         }
 
         return Limit(context, endpoint) ? next(context) : TooLarge().ExecuteAsync(context);
     }
 
     public static Problem TooLarge() => new(
-        StatusCodes.Status413PayloadTooLarge, "too-large", "What was sent is larger than anything that is needed here, so nothing was done. Send less at a time.");
+        StatusCodes.Status413PayloadTooLarge, "too-large", AccessRefusals.TooLarge);
 
     private static bool IsOwn(HttpRequest request) =>
         request.Headers.Origin is [{ } origin]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LiveHeat.Engine;
 
 namespace LiveHeat.Server.Access;
 
@@ -9,20 +10,20 @@ internal static class PlainText
     public const int MostInName = 60;
 
     /// <summary>Why the text cannot stay; null when it can. Asks for it trimmed.</summary>
-    /// <param name="what">What it is, to begin the sentence: "The team's name".</param>
-    public static string? Wrong(string what, string? text, int most = MostInName)
+    /// <param name="what">What it is: "The team's name".</param>
+    public static Telling? Wrong(Telling what, string? text, int most = MostInName)
     {
         if (text is null || !text.Any(IsSeen))
         {
-            return $"{what} is missing. Write at least one character.";
+            return AccessRefusals.Missing(what);
         }
 
         if (text.Length > most)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"{what} has {text.Length} characters. Write at most {most}.");
+            return AccessRefusals.TooLong(text.Length, what, most);
         }
 
-        return text.Any(IsControl) ? $"{what} has a control character in it, such as a line break. Write it again by hand." : null;
+        return text.Any(IsControl) ? AccessRefusals.HasControl(what) : null;
     }
 
     private static bool IsSeen(char c) => !char.IsWhiteSpace(c) && char.GetUnicodeCategory(c) is not (UnicodeCategory.Control or UnicodeCategory.Format);

@@ -1,23 +1,29 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Setup;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Workouts;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace LiveHeat.Server.Access;
 
-/// <summary>Answers that say what went wrong (RFC 9457): a stable code for programs and a sentence for people.</summary>
+/// <summary>Answers that say what went wrong (RFC 9457): a stable code for programs and a sentence for people, in the language of the request.</summary>
 internal static class Problems
 {
-    public static IResult Of(int status, string code, string detail) => new Problem(status, code, detail);
+    public static IResult Of(int status, string code, Telling why) => new Problem(status, code, why);
 
     /// <summary>A form with fields that cannot be.</summary>
     public static IResult BadSetup(IReadOnlyList<FieldError> errors) => new Problem(
-        StatusCodes.Status400BadRequest, "bad-setup", string.Join(" ", errors.Select(error => error.Message).Distinct().Take(3))) { Errors = errors };
+        StatusCodes.Status400BadRequest, "bad-setup", Telling.Several(errors.Select(error => error.Why).Distinct().Take(3))) { Errors = errors };
 }
 
 /// <summary>One such answer.</summary>
-internal sealed record Problem(int Status, string Code, string Detail) : IResult
+internal sealed record Problem(int Status, string Code, Telling Why) : IResult
 {
+    /// <summary>The sentence, in the language now.</summary>
+    public string Detail => Why.Sentence();
+
     /// <summary>After what time to try again, told in whole seconds.</summary>
     public TimeSpan? RetryAfter { get; init; }
 
@@ -35,7 +41,7 @@ internal sealed record Problem(int Status, string Code, string Detail) : IResult
         };
         if (Errors.Count > 0)
         {
-            body["errors"] = new JsonArray([.. Errors.Select(error => new JsonObject { ["field"] = error.Field, ["message"] = error.Message })]);
+            body["errors"] = new JsonArray([.. Errors.Select(FieldProblem.Of).Select(error => new JsonObject { ["field"] = error.Field, ["message"] = error.Message })]);
         }
 
         var response = httpContext.Response;

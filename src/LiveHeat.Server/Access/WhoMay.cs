@@ -1,3 +1,4 @@
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Server.Access;
@@ -18,20 +19,11 @@ internal sealed class WhoMayAttribute(params Role[] roles) : Attribute
         }
 
         return sender.Id.Length == 0
-            ? new Problem(StatusCodes.Status401Unauthorized, "not-signed-in", $"This is for {Words()}. Sign in, or join with a code, first.")
-            : new Problem(StatusCodes.Status403Forbidden, "not-yours", $"This is for {Words()}. You are signed in as {Word(sender.Role)}.");
+            ? new Problem(StatusCodes.Status401Unauthorized, "not-signed-in", AccessRefusals.NotSignedIn(Those))
+            : new Problem(StatusCodes.Status403Forbidden, "not-yours", AccessRefusals.NotYours(Those, sender.Role));
     }
 
-    private string Words() => string.Join(" or ", roles.Select(Word));
-
-    private static string Word(Role role) => role switch
-    {
-        Role.Organiser => "the organiser",
-        Role.HeadJudge => "the head judge",
-        Role.Judge => "a lane judge",
-        Role.Announcer => "the announcer",
-        _ => "a viewer",
-    };
+    private Items<Telling> Those => roles.Select(AccessRefusals.Somebody).ToItems();
 }
 
 /// <summary>Says it where endpoints are mapped.</summary>

@@ -1,4 +1,5 @@
 using System.Reflection;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Ledger.Registry;
 using Microsoft.AspNetCore.SignalR;
 
@@ -13,7 +14,7 @@ internal sealed class WhoMayFilter(HeatRegistry registry, OpenConnections connec
         if (method.GetCustomAttribute<WhoMayAttribute>() is not { } may)
         {
             log.LogError("{Method} of the hub does not state who may call it, so nobody may", method.Name);
-            throw new HubException("not-yours: This call does not say who may make it, so nobody may.");
+            throw new HubException($"not-yours: {AccessRefusals.NobodyMayCall.Sentence()}");
         }
 
         if (may.Roles.Count > 0 && may.Refuse(await Now(invocationContext.Context)) is { } refusal)

@@ -14,7 +14,7 @@ internal sealed class WhoMayGate(RequestDelegate next, ILogger<WhoMayGate> log)
         if (endpoint.Metadata.GetMetadata<WhoMayAttribute>() is not { } may)
         {
             log.LogError("{Endpoint} does not state who may call it, so nobody may", endpoint.DisplayName);
-            return new Problem(StatusCodes.Status403Forbidden, "not-yours", "This address does not say who may use it, so nobody may.").ExecuteAsync(context);
+            return new Problem(StatusCodes.Status403Forbidden, "not-yours", AccessRefusals.NobodyMayUse).ExecuteAsync(context);
         }
 
         return may.Refuse(context.SignedIn()) is { } refusal ? refusal.ExecuteAsync(context) : next(context);

@@ -38,7 +38,7 @@ internal static class BoardMessageEndpoints
         app.MapPut("/api/board/message", async (Body<BoardMessage> body, BoardMessages messages, Viewers viewers, CancellationToken cancellation) =>
             {
                 var message = body.Value with { Text = body.Value.Text?.Trim() ?? "" };
-                if (message.Text.Length > 0 && PlainText.Wrong("The message for the boards", message.Text, BoardMessages.MostCharacters) is { } wrong)
+                if (message.Text.Length > 0 && PlainText.Wrong(AccessRefusals.BoardMessage, message.Text, BoardMessages.MostCharacters) is { } wrong)
                 {
                     return Problems.BadSetup([new FieldError("text", wrong)]);
                 }

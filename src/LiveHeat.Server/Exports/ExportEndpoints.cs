@@ -34,7 +34,7 @@ internal static class ExportEndpoints
     private static async Task<ResultTable?> Table(string heat, FindHeat heats, Timebase time) =>
         await heats.Called(heat) is { } session ? ResultMaking.Of(session.State, session.HeadHash, time.Now) : null;
 
-    private static IResult Nothing(string heat) => Problems.Of(StatusCodes.Status404NotFound, "no-such-heat", $"There is no heat {heat}, or it was not called yet.");
+    private static IResult Nothing(string heat) => Problems.Of(StatusCodes.Status404NotFound, "no-such-heat", HeatRefusals.NoSuchHeat(heat));
 
     internal static IResult Result(ResultTable table) => Csv.File(
         $"result-{table.Heat}",

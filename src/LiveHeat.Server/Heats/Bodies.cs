@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LiveHeat.Engine;
 using LiveHeat.Server.Access;
 
 namespace LiveHeat.Server.Heats;
@@ -20,19 +21,19 @@ internal static class Bodies
             using var document = await JsonDocument.ParseAsync(request.Body, cancellationToken: cancellation);
             return document.RootElement.ValueKind == JsonValueKind.Object
                 ? (document.RootElement.Clone(), null)
-                : (default, Unreadable("it is not a JSON object"));
+                : (default, Unreadable(HeatRefusals.NoObject));
         }
         catch (JsonException wrong)
         {
-            return (default, Unreadable($"it breaks off or goes wrong at line {wrong.LineNumber + 1}, byte {wrong.BytePositionInLine + 1}"));
+            return (default, Unreadable(HeatRefusals.BreaksOff((wrong.LineNumber ?? 0) + 1, (wrong.BytePositionInLine ?? 0) + 1)));
         }
         catch (BadHttpRequestException wrong) when (wrong.StatusCode == StatusCodes.Status413PayloadTooLarge)
         {
-            return (default, Problems.Of(StatusCodes.Status413PayloadTooLarge, "too-large", "This is larger than anything a phone sends. Send less at a time."));
+            return (default, Problems.Of(StatusCodes.Status413PayloadTooLarge, "too-large", HeatRefusals.BodyTooLarge));
         }
     }
 
     /// <summary>400 with the reason.</summary>
-    public static IResult Unreadable(string why) =>
-        Problems.Of(StatusCodes.Status400BadRequest, "unreadable", $"What was sent cannot be read: {why}. Nothing was recorded; it is kept where it was made.");
+    public static IResult Unreadable(Telling why) =>
+        Problems.Of(StatusCodes.Status400BadRequest, "unreadable", HeatRefusals.Unreadable(why));
 }

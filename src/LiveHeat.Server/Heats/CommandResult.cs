@@ -11,7 +11,7 @@ public abstract record CommandResult
     }
 
     /// <summary>The id stands for something else already.</summary>
-    public static readonly Refused Conflict = new(new Verdict.Refused("conflict", "The ledger holds another fact under this id. Nothing was done; press again."));
+    public static readonly Refused Conflict = new(new Verdict.Refused("conflict", HeatRefusals.IdTaken));
 
     /// <summary>On disk.</summary>
     public sealed record Done(CommandAnswer Answer) : CommandResult;

@@ -12,6 +12,7 @@ using LiveHeat.Contracts.Taps;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Proof;
@@ -77,12 +78,12 @@ internal static class HeatReading
         var own = who.Lane == number || state.Seats.Any(seat => seat.Lane == number && seat.SignIn == who.Id);
         if (who.Role == Role.Judge && !own)
         {
-            return Problems.Of(403, "not-your-lane", $"This phone does not judge lane {lane}.");
+            return Problems.Of(403, "not-your-lane", HeatRefusals.JudgesOtherLane(lane));
         }
 
         // A lane that a new call left out still has its facts.
         return state.Find(number) is null && state.EntriesOf(number).Count == 0
-            ? Problems.Of(404, "no-such-lane", $"This heat has no lane {lane}.")
+            ? Problems.Of(404, "no-such-lane", Refusals.NoSuchLane(number))
             : Json(Lines(state, state.EntriesOf(number), after ?? 0));
     }
 
@@ -99,5 +100,5 @@ internal static class HeatReading
 
     private static IResult Json<T>(T value) => Results.Json(value, WireJson.Options);
 
-    private static IResult NotCalled(string heat) => Problems.Of(404, "no-such-heat", $"There is no heat called {heat}, or it has not been called to the floor yet.");
+    private static IResult NotCalled(string heat) => Problems.Of(404, "no-such-heat", HeatRefusals.NoSuchHeat(heat));
 }

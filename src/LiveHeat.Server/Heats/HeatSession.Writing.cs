@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Taps;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
@@ -64,7 +65,7 @@ public sealed partial class HeatSession
 
                 if (BrokenAt is { } broken && command is HeatCommand.Freeze or HeatCommand.Certify)
                 {
-                    return new CommandResult.Refused(new Verdict.Refused("ledger-broken", Broken(broken)));
+                    return new CommandResult.Refused(new Verdict.Refused("ledger-broken", HeatRefusals.Broken(broken)));
                 }
 
                 var verdict = HeatRules.Decide(State, command, asking);
@@ -118,7 +119,7 @@ public sealed partial class HeatSession
     {
         if (tap.Fact is null)
         {
-            return new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, tap.Code, tap.Why);
+            return new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, tap.Code, tap.Why?.Sentence());
         }
 
         if (elsewhere.Contains(tap.Fact.Id))
@@ -132,9 +133,9 @@ public sealed partial class HeatSession
         }
 
         return State.Snapshot is null
-            ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, "wrong-phase", "This heat has not been called yet.")
+            ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, "wrong-phase", HeatRefusals.NotCalledYet.Sentence())
             : TapRules.Refuse(State, tap.Fact, sender.By(), sender.Lane) is { } refused
-                ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, refused.Code, refused.Detail)
+                ? new TapReceipt(tap.Id, TapOutcome.Refused, null, FactFlags.None, refused.Code, refused.Why.Sentence())
                 : null;
     }
 
@@ -144,14 +145,10 @@ public sealed partial class HeatSession
         var conflict = outcome == TapOutcome.Conflict;
         return new TapReceipt(
             tap.Id, outcome, conflict ? null : sequence, conflict ? FactFlags.None : State.Find(tap.Fact.Lane)?.FlagsOf(tap.Fact.Id) ?? FactFlags.None,
-            conflict ? "conflict" : null, conflict ? "The ledger holds another fact under this id. It will be sent again under a new one." : null);
+            conflict ? "conflict" : null, conflict ? HeatRefusals.TapIdTaken.Sentence() : null);
     }
 
     private NewLine Line(FactId id, string sender, string bodyHash, string body) => new(id, sender, time.Now, bodyHash, body);
-
-    /// <summary>What is said of a heat whose entries no longer fit together.</summary>
-    internal static string Broken(long sequence) =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Entry {sequence} of this heat was changed on the disk after it was written. The heat can be seen, but not signed. Restore the ledger from a backup; the phones bring back what it lacks.");
 
     /// <summary>A fact as the ledger keeps it: canonical JSON.</summary>
     /// <exception cref="JsonException">It could not be read again: a number may be so large that its canonical form is none of ours.</exception>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Taps;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
@@ -40,12 +41,12 @@ internal static class HeatWriting
 
         if (Batch(body) is not { } batch)
         {
-            return Bodies.Unreadable("it has no list of taps");
+            return Bodies.Unreadable(HeatRefusals.NoTaps);
         }
 
         if (batch.Taps.Count > TapBatch.Most)
         {
-            return Problems.Of(413, "too-many-taps", $"{batch.Taps.Count} taps came at once; send at most {TapBatch.Most}. None of them was recorded yet.");
+            return Problems.Of(413, "too-many-taps", HeatRefusals.TooManyTaps(batch.Taps.Count, TapBatch.Most));
         }
 
         return await heats.Called(heat) is not { } session
@@ -71,7 +72,7 @@ internal static class HeatWriting
         }
         catch (JsonException wrong)
         {
-            return Bodies.Unreadable(wrong.Path is { Length: > 2 } path ? $"its field {path[2..]} is not as it should be" : "this is no command, or a field of it is missing");
+            return Bodies.Unreadable(wrong.Path is { Length: > 2 } path ? HeatRefusals.CommandFieldWrong(path[2..]) : HeatRefusals.NoCommand);
         }
 
         if (await heats.Known(heat, cancellation) is not { } session)
@@ -121,9 +122,9 @@ internal static class HeatWriting
 
     private static IResult Refused(Verdict.Refused why, HeatCommand command, HeatState state) => why.Code == "head-moved"
         ? Results.Problem(
-            why.Detail, statusCode: 409, title: "Not done",
+            why.Why.Sentence(), statusCode: 409, title: "Not done",
             extensions: new Dictionary<string, object?> { ["code"] = why.Code, ["head"] = HeadNews.Head(state, command), ["news"] = HeadNews.Since(state, command) })
-        : Problems.Of(StatusOf(why.Code), why.Code, why.Detail);
+        : Problems.Of(StatusOf(why.Code), why.Code, why.Why);
 
     private static int StatusOf(string code) => code switch
     {
@@ -141,15 +142,15 @@ internal static class HeatWriting
         }
         catch (LedgerUnavailable full)
         {
-            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "ledger-unavailable", full.Message);
+            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "ledger-unavailable", HeatRefusals.LedgerUnavailable(full.InnerException!.Message));
         }
         catch (JsonException)
         {
-            return Bodies.Unreadable("a number in it is too large to be kept");
+            return Bodies.Unreadable(HeatRefusals.NumberTooLarge);
         }
     }
 
-    private static IResult NoSuchHeat(string heat) => Problems.Of(404, "no-such-heat", $"There is no heat called {heat}, or it has not been called to the floor yet.");
+    private static IResult NoSuchHeat(string heat) => Problems.Of(404, "no-such-heat", HeatRefusals.NoSuchHeat(heat));
 
     private static string NewId() => Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(8));
 }

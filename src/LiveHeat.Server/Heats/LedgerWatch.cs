@@ -1,5 +1,7 @@
-using System.Globalization;
 using LiveHeat.Contracts;
+using LiveHeat.Contracts.Language;
+using LiveHeat.Engine;
+using LiveHeat.Engine.Timing;
 using LiveHeat.Ledger.Facts;
 
 namespace LiveHeat.Server.Heats;
@@ -9,12 +11,13 @@ internal sealed class LedgerWatch(HeatLedger ledger) : BackgroundService
 {
     private static readonly TimeSpan Every = TimeSpan.FromSeconds(3);
 
-    /// <summary>How it is now, with a sentence for the desk.</summary>
+    /// <summary>How it is now, with a sentence for the desk in the language now.</summary>
     public Health Health => ledger.Trouble is { } trouble
-        ? new Health(Health.LedgerUnavailable, ledger.Epoch, string.Create(
-            CultureInfo.InvariantCulture,
-            $"The disk takes no writes since {trouble.Since.ToLocalTime():HH:mm:ss} ({trouble.Cause}). Nothing new is recorded; the phones keep their taps and send them again by themselves. Free space on the disk, or make it writable; then it goes on by itself."))
+        ? new Health(Health.LedgerUnavailable, ledger.Epoch, HeatRefusals.DiskRefuses(Since(trouble.Since), trouble.Cause).Sentence())
         : new Health(Health.Well, ledger.Epoch);
+
+    private static Part.TimeOfDay Since(DateTimeOffset since) =>
+        new(new Instant(since.ToUnixTimeMilliseconds()), (int)since.ToLocalTime().Offset.TotalMinutes, Seconds: true);
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {

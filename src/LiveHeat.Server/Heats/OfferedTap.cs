@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LiveHeat.Contracts.Wire;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Server.Heats;
@@ -10,8 +11,8 @@ namespace LiveHeat.Server.Heats;
 /// <param name="Body">The tap as the ledger keeps it.</param>
 /// <param name="BodyHash">SHA-256 of what was sent, hex.</param>
 /// <param name="Code">Why it is refused; empty when it was read.</param>
-/// <param name="Why">The same in a sentence.</param>
-internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, string BodyHash, string Code, string Why)
+/// <param name="Why">The same for a person; null when it was read.</param>
+internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, string BodyHash, string Code, Telling? Why)
 {
     /// <summary>Most characters of a tap: what is in it goes into every frame, and the longest that a pad makes has a tenth of it.</summary>
     private const int MostCharacters = 4096;
@@ -22,25 +23,23 @@ internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, 
         var id = IdOf(sent);
         if (sent.GetRawText().Length > MostCharacters)
         {
-            return new OfferedTap(id, null, "", "", "too-large", "This tap is larger than any tap needs to be. Show it to the head judge; it is kept on the phone.");
+            return new OfferedTap(id, null, "", "", "too-large", HeatRefusals.TapTooLarge);
         }
 
         try
         {
             var tap = WireJson.ReadTap(sent);
             return tap.UncertaintyMs < 0
-                ? Unreadable(id, Sentence("its field uncertaintyMs is not as it should be"))
-                : new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", "");
+                ? Unreadable(id, HeatRefusals.TapFieldWrong("uncertaintyMs"))
+                : new OfferedTap(id, tap, HeatSession.BodyOf(tap), HeatSession.HashOf(sent), "", null);
         }
         catch (Exception wrong) when (wrong is JsonException or ArgumentException)
         {
-            return Unreadable(id, Sentence(Place(wrong)));
+            return Unreadable(id, Place(wrong));
         }
     }
 
-    private static OfferedTap Unreadable(string id, string why) => new(id, null, "", "", "unreadable", why);
-
-    private static string Sentence(string why) => $"This tap cannot be read: {why}. Show it to the head judge; it is kept on the phone.";
+    private static OfferedTap Unreadable(string id, Telling why) => new(id, null, "", "", "unreadable", why);
 
     private static string IdOf(JsonElement sent)
     {
@@ -55,5 +54,5 @@ internal sealed record OfferedTap(string Id, HeatFact.Floor? Fact, string Body, 
         }
     }
 
-    private static string Place(Exception wrong) => wrong is JsonException { Path: { Length: > 2 } path } ? $"its field {path[2..]} is not as it should be" : "a field is missing or not as it should be";
+    private static Telling Place(Exception wrong) => wrong is JsonException { Path: { Length: > 2 } path } ? HeatRefusals.TapFieldWrong(path[2..]) : HeatRefusals.TapUnreadable;
 }

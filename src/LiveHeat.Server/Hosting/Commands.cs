@@ -1,3 +1,5 @@
+using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Ledger.Facts;
 
 namespace LiveHeat.Server.Hosting;
@@ -23,6 +25,8 @@ internal static class Commands
 
     public static async Task<int> Run(string[] args)
     {
+        // Console and logs speak English whatever language the machine has; every request has its own.
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(Tongue.All[0]);
         // A test's host, and a service unit, may give settings only.
         var command = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : "serve";
         var rest = args.Length > 0 && args[0] == command ? args[1..] : args;

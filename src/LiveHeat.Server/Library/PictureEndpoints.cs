@@ -48,7 +48,7 @@ internal static class PictureEndpoints
         var type = PictureBytes.TypeOf(bytes);
         return type is not null && MediaTypeHeaderValue.TryParse(context.Request.ContentType, out var said) && said.MediaType.Equals(type, StringComparison.OrdinalIgnoreCase)
             ? await SetupEndpoints.Answer(writer.PutPicture(id, new Picture(type, bytes), cancellation))
-            : Problems.Of(StatusCodes.Status415UnsupportedMediaType, "not-a-picture", "This file is no PNG, JPEG or WebP picture, or it is not the kind it is said to be. Nothing was kept. Choose another file.");
+            : Problems.Of(StatusCodes.Status415UnsupportedMediaType, "not-a-picture", SetupRefusals.NotAPicture);
     }
 
     private static async Task<IResult> Get(string id, string? v, HttpContext context, SetupReader reader, HeatRegistry registry, CancellationToken cancellation)
@@ -56,7 +56,7 @@ internal static class PictureEndpoints
         var key = v ?? PictureAddress.KeyOf((await reader.All(cancellation)).Movements.FirstOrDefault(movement => movement.Id == id)?.Picture);
         if (key is null || await registry.Pictures.Get(key, cancellation) is not { } picture)
         {
-            return Problems.Of(StatusCodes.Status404NotFound, "no-such-picture", $"The movement {SetupText.Quoted(id)} has no such picture.");
+            return Problems.Of(StatusCodes.Status404NotFound, "no-such-picture", SetupRefusals.NoSuchPicture(id));
         }
 
         // A picture and nothing else, even when it is opened by itself and whatever is hidden in it.

@@ -33,7 +33,7 @@ internal static class LiveEndpoints
         var session = heat == Current ? await heats.Current() : await heats.Called(heat);
         if (session?.Sheet() is not { } sheet)
         {
-            return Problems.Of(404, "no-such-heat", heat == Current ? "No heat has been called to the floor yet." : $"There is no heat called {heat}, or it has not been called to the floor yet.");
+            return Problems.Of(404, "no-such-heat", heat == Current ? HeatRefusals.NoHeatYet : HeatRefusals.NoSuchHeat(heat));
         }
 
         var live = LiveMaking.Of(session.Frame(), sheet);

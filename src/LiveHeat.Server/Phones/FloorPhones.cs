@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using LiveHeat.Contracts.Phones;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
@@ -55,13 +54,11 @@ internal sealed class FloorPhones(Timebase time)
             .Select(phone => new PhoneSeen(phone.Who.Id, phone.Who.Name, phone.Lane, Online(phone), phone.LastSeen, phone.Status)),
     ];
 
-    /// <summary>What phones of a heat are known to hold and have not sent, in words; empty when nothing is missing.</summary>
-    public Items<string> Missing(HeatId heat, IReadOnlySet<string> seated) => phones.Values
+    /// <summary>What phones of a heat are known to hold and have not sent; empty when nothing is missing.</summary>
+    public Items<MissingTaps> Missing(HeatId heat, IReadOnlySet<string> seated) => phones.Values
         .Where(phone => seated.Contains(phone.Who.Id) && phone.Status is { Unsent: > 0 } status && status.Heat == heat.Value)
         .OrderBy(phone => phone.Lane)
-        .Select(phone => string.Create(
-            CultureInfo.InvariantCulture,
-            $"lane {phone.Lane}: {phone.Status!.Unsent} {(phone.Status.Unsent == 1 ? "tap" : "taps")} still on the phone, last seen {DateTimeOffset.FromUnixTimeMilliseconds(phone.LastSeen.UnixMs).ToLocalTime():HH:mm:ss}"))
+        .Select(phone => new MissingTaps(phone.Lane, phone.Status!.Unsent, phone.LastSeen))
         .ToItems();
 
     /// <summary>A phone speaks for its own lane, whatever it says; and what it says goes to other people's screens.</summary>

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
@@ -24,7 +25,7 @@ internal static class ResultPages
         {
             [nameof(ResultPage.Table)] = table,
             [nameof(ResultPage.Fingerprint)] = certificates.Fingerprint,
-            [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatSession.Broken(at) : null,
+            [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatRefusals.Broken(at).Sentence() : null,
             [nameof(ResultPage.BriefingAddress)] = planned ? $"/briefing/{Uri.EscapeDataString(heat)}" : null,
             [nameof(ResultPage.AppealWindow)] = AppealLines.Window(session?.State.AppealsUntil, time.Now, Local),
             [nameof(ResultPage.PrintedAt)] = Local(time.Now),

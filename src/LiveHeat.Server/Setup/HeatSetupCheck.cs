@@ -18,19 +18,19 @@ internal static class HeatSetupCheck
 
     private static IEnumerable<FieldError> Itself(HeatSetup heat, Workout? workout)
     {
-        foreach (var error in SetupText.Name("title", "The heat's title", heat.Title))
+        foreach (var error in SetupText.Name("title", SetupRefusals.HeatTitle, heat.Title))
         {
             yield return error;
         }
 
         if (heat.Number is < 1 or > MostNumber)
         {
-            yield return new("number", $"{heat.Number} is no heat's number. Give 1 to {MostNumber}.");
+            yield return new("number", SetupRefusals.HeatNumber(heat.Number, MostNumber));
         }
 
         if (workout is null)
         {
-            yield return new("workout", $"There is no workout {SetupText.Quoted(heat.Workout)}. Choose one of the competition's workouts, or make it first.");
+            yield return new("workout", SetupRefusals.NoSuchWorkout(heat.Workout));
         }
     }
 
@@ -38,29 +38,29 @@ internal static class HeatSetupCheck
     {
         if (lane.Lane.Value == 0)
         {
-            yield return new($"lanes[{i}].lane", "It does not say which lane. Give a number from 1.");
+            yield return new($"lanes[{i}].lane", SetupRefusals.WhichLane);
         }
         else if (heat.Lanes.Take(i).Any(other => other.Lane == lane.Lane))
         {
-            yield return new($"lanes[{i}].lane", $"Lane {lane.Lane} is given twice. Put one team on each lane.");
+            yield return new($"lanes[{i}].lane", SetupRefusals.LaneTwice(lane.Lane));
         }
 
         if (all.Teams.FirstOrDefault(team => team.Id == lane.Team) is not { } team)
         {
-            yield return new($"lanes[{i}].team", $"Lane {lane.Lane}: there is no team {SetupText.Quoted(lane.Team)}. Choose one of the competition's teams, or make it first.");
+            yield return new($"lanes[{i}].team", SetupRefusals.NoSuchTeam(lane.Lane, lane.Team));
             yield break;
         }
 
         if (heat.Lanes.Take(i).FirstOrDefault(other => other.Team == lane.Team) is { } before)
         {
-            yield return new($"lanes[{i}].team", $"{team.Name} stands on lane {before.Lane} and on lane {lane.Lane}. A team has one lane in a heat.");
+            yield return new($"lanes[{i}].team", SetupRefusals.TeamTwice(team.Name, before.Lane, lane.Lane));
         }
 
         if (workout is not null && PlanCompiler.Compile(workout, team.LineUp()) is Compiled.Impossible(var errors))
         {
             foreach (var error in errors)
             {
-                yield return new($"lanes[{i}].team", $"Lane {lane.Lane}: {error.Message}");
+                yield return new($"lanes[{i}].team", SetupRefusals.OnLane(lane.Lane, error.Why));
             }
         }
     }

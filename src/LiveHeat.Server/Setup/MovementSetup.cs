@@ -11,21 +11,21 @@ internal static class MovementSetup
     /// <summary>Longest name of a fault: it stands on a button of a phone.</summary>
     private const int LongestFault = 28;
 
-    public static IResult None(string id) => Problems.Of(StatusCodes.Status404NotFound, "no-such-movement", $"There is no movement of your own called {SetupText.Quoted(id)}.");
+    public static IResult None(string id) => Problems.Of(StatusCodes.Status404NotFound, "no-such-movement", SetupRefusals.NoOwnMovement(id));
 
     /// <param name="movement">Tidy.</param>
     /// <param name="pictureIsKept">Whether the picture that it names is on this server.</param>
     public static IEnumerable<FieldError> Errors(LibraryMovement movement, bool pictureIsKept)
     {
-        var text = SetupText.Name("name", "The movement's name", movement.Name)
+        var text = SetupText.Name("name", SetupRefusals.MovementName, movement.Name)
             .Concat(StandardCheck.Errors(new Standard(movement.Start, movement.Finish, movement.Between, movement.Allowed, movement.Faults, movement.Caution)))
             .Concat(movement.Faults.SelectMany((fault, i) => fault.Name?.Length > LongestFault
-                ? [new FieldError($"faults[{i}].name", $"{SetupText.Quoted(fault.Name)} is too long for a button. Write at most {LongestFault} characters; the sentence beside it can say more.")]
+                ? [new FieldError($"faults[{i}].name", SetupRefusals.FaultTooLong(fault.Name, LongestFault))]
                 : Enumerable.Empty<FieldError>()))
             .Concat(Variants(movement.Variants))
-            .Concat(SetupText.Text("source", "The source", movement.Source))
+            .Concat(SetupText.Text("source", SetupRefusals.Source, movement.Source))
             .Concat(movement.BasedOn is null ? [] : SetupText.Id("basedOn", movement.BasedOn))
-            .Concat(movement.Picture is null || pictureIsKept ? [] : [new FieldError("picture", "There is no such picture on this server. Attach it again.")])
+            .Concat(movement.Picture is null || pictureIsKept ? [] : [new FieldError("picture", SetupRefusals.NoPictureHere)])
             .ToList();
         return text.Count > 0 ? text : MovementCheck.Errors(movement.ToMovement(movement.Id));
     }
@@ -45,9 +45,9 @@ internal static class MovementSetup
     };
 
     private static IEnumerable<FieldError> Variants(Items<ScaledVariant> variants) =>
-        (variants.Count > StandardCheck.MostInList ? [new FieldError("variants", $"There are {variants.Count} easier variants. Write at most {StandardCheck.MostInList}.")] : Enumerable.Empty<FieldError>())
-            .Concat(variants.SelectMany((variant, i) => SetupText.Name($"variants[{i}].name", "An easier variant", variant.Name)
-                .Concat(SetupText.Text($"variants[{i}].how", $"What {SetupText.Quoted(variant.Name)} is", variant.How))
+        (variants.Count > StandardCheck.MostInList ? [new FieldError("variants", SetupRefusals.TooManyVariants(variants.Count, StandardCheck.MostInList))] : Enumerable.Empty<FieldError>())
+            .Concat(variants.SelectMany((variant, i) => SetupText.Name($"variants[{i}].name", SetupRefusals.Variant, variant.Name)
+                .Concat(SetupText.Text($"variants[{i}].how", SetupRefusals.VariantIs(variant.Name), variant.How))
                 .Concat(variant.Movement is null ? [] : SetupText.Id($"variants[{i}].movement", variant.Movement))));
 
     private static Items<string> Tidy(Items<string> sentences) => sentences.Select(sentence => sentence.Trim()).ToItems();

@@ -18,17 +18,17 @@ internal static class PointsSetupCheck
         {
             if (from is < 2 or > MostWorkouts)
             {
-                yield return new($"exclusionsFrom[{i}]", $"A worst score can be left out from 2 to {MostWorkouts} workouts on, not from {from}.");
+                yield return new($"exclusionsFrom[{i}]", SetupRefusals.ExclusionFrom(MostWorkouts, from));
             }
             else if (i > 0 && from <= points.ExclusionsFrom[i - 1])
             {
-                yield return new($"exclusionsFrom[{i}]", $"One more is left out from {from} workouts on, and before it from {points.ExclusionsFrom[i - 1]}. Give the numbers in rising order.");
+                yield return new($"exclusionsFrom[{i}]", SetupRefusals.ExclusionsRise(from, points.ExclusionsFrom[i - 1]));
             }
         }
 
         if (points.Rule == PointsKind.High && points.ExclusionsFrom.Count > 0)
         {
-            yield return new("exclusionsFrom", "Worst scores are left out with low points only. Leave this empty, or choose low points.");
+            yield return new("exclusionsFrom", SetupRefusals.ExclusionsAreForLow);
         }
     }
 
@@ -36,23 +36,23 @@ internal static class PointsSetupCheck
     {
         if (points.Rule == PointsKind.High && points.Table.Count == 0)
         {
-            yield return new("table", "The table is empty. Give the points of the first place, the second, and so on.");
+            yield return new("table", SetupRefusals.TableEmpty);
         }
 
         if (points.Table.Count > MostPlaces)
         {
-            yield return new("table", $"The table has {points.Table.Count} places. Give at most {MostPlaces}.");
+            yield return new("table", SetupRefusals.TableTooLong(points.Table.Count, MostPlaces));
         }
 
         foreach (var (given, i) in points.Table.Select((given, i) => (given, i)))
         {
             if (given is < 0 or > MostPoints)
             {
-                yield return new($"table[{i}]", $"Place {i + 1} gives {given} points. Give 0 to {MostPoints}.");
+                yield return new($"table[{i}]", SetupRefusals.PlaceGives(i + 1, given, MostPoints));
             }
             else if (i > 0 && given > points.Table[i - 1])
             {
-                yield return new($"table[{i}]", $"Place {i + 1} gives {given} points, more than the place before it. A worse place cannot give more.");
+                yield return new($"table[{i}]", SetupRefusals.PlaceGivesMore(i + 1, given));
             }
         }
     }
@@ -63,16 +63,16 @@ internal static class PointsSetupCheck
         {
             if (all.Workouts.All(workout => workout.Id != cut.Workout))
             {
-                yield return new($"cuts[{i}].workout", $"There is no workout {SetupText.Quoted(cut.Workout)}. Choose one of the competition's workouts.");
+                yield return new($"cuts[{i}].workout", SetupRefusals.CutAfterNothing(cut.Workout));
             }
             else if (points.Cuts.Take(i).Any(before => before.Workout == cut.Workout))
             {
-                yield return new($"cuts[{i}].workout", $"There is a cut after {SetupText.Quoted(cut.Workout)} already. Give one.");
+                yield return new($"cuts[{i}].workout", SetupRefusals.CutTwice(cut.Workout));
             }
 
             if (cut.GoOn < 1)
             {
-                yield return new($"cuts[{i}].goOn", "At least one team must go on.");
+                yield return new($"cuts[{i}].goOn", SetupRefusals.SomebodyGoesOn);
             }
         }
     }

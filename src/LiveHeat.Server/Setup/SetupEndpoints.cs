@@ -69,7 +69,7 @@ internal static class SetupEndpoints
     /// <summary>The address and the document must name the same thing.</summary>
     private static Task<IResult>? Same(string inAddress, string? inBody) => inAddress == inBody
         ? null
-        : Task.FromResult(Problems.BadSetup([new("id", $"The address says {SetupText.Quoted(inAddress)} and the document {SetupText.Quoted(inBody)}. They must be the same.")]));
+        : Task.FromResult(Problems.BadSetup([new("id", SetupRefusals.OtherDocument(inAddress, inBody))]));
 
     internal static async Task<IResult> Answer(Task<SetupChange> change) => await change switch
     {

@@ -15,12 +15,12 @@ internal static partial class SetupText
     {
         if (id is null || !IdForm().IsMatch(id))
         {
-            yield return new(field, $"{Quoted(id)} is no id. An id has 1 to 40 small letters a to z, digits and hyphens.");
+            yield return new(field, SetupRefusals.NoId(id));
         }
     }
 
-    /// <param name="what">Begins the sentence: "The team's name".</param>
-    public static IEnumerable<FieldError> Name(string field, string what, string? name)
+    /// <param name="what">"The team's name".</param>
+    public static IEnumerable<FieldError> Name(string field, Telling what, string? name)
     {
         if (PlainText.Wrong(what, name) is { } wrong)
         {
@@ -29,24 +29,21 @@ internal static partial class SetupText
     }
 
     /// <summary>Text that may be empty and may have line breaks, but must be there.</summary>
-    public static IEnumerable<FieldError> Text(string field, string what, string? text)
+    public static IEnumerable<FieldError> Text(string field, Telling what, string? text)
     {
         if (text is null)
         {
-            yield return new(field, $"{what} is missing. It may be empty.");
+            yield return new(field, SetupRefusals.TextMissing(what));
         }
         else if (text.Length > MostInText)
         {
-            yield return new(field, $"{what} has {text.Length} characters. Write at most {MostInText}.");
+            yield return new(field, AccessRefusals.TooLong(text.Length, what, MostInText));
         }
         else if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))
         {
-            yield return new(field, $"{what} has a control character in it. Write it again by hand.");
+            yield return new(field, SetupRefusals.TextHasControl(what));
         }
     }
-
-    /// <summary>For a sentence about something that may be missing or very long.</summary>
-    public static string Quoted(string? text) => text is null ? "(nothing)" : text.Length > 60 ? $"\"{text[..60]}…\"" : $"\"{text}\"";
 
     public static CompetitionSetup Tidy(this CompetitionSetup competition) => competition with { Name = competition.Name?.Trim()! };
 

@@ -25,7 +25,7 @@ internal abstract record SetupChange
     public sealed record Refused(Items<FieldError> Errors) : SetupChange;
 
     /// <summary>It cannot be deleted, for something needs it.</summary>
-    public sealed record InUse(string Why) : SetupChange;
+    public sealed record InUse(Telling Why) : SetupChange;
 }
 
 /// <summary>Changes the setup, one change at a time, so that what was checked is still so when it is written. Safe to repeat.</summary>
@@ -68,7 +68,7 @@ internal sealed class SetupWriter(HeatRegistry registry, SetupReader reader, Cal
         var before = (await reader.All(cancellation)).Movements.Single(movement => movement.Id == id);
         return await Put(
             SetupKind.Movement, id, all => (Find(all) ?? before) with { Picture = address },
-            (_, all) => Find(all) is null ? [new FieldError("id", "The movement was deleted meanwhile.")] : [], cancellation);
+            (_, all) => Find(all) is null ? [new FieldError("id", SetupRefusals.MovementDeleted)] : [], cancellation);
 
         LibraryMovement? Find(SetupAll all) => all.Movements.FirstOrDefault(movement => movement.Id == id);
     }

@@ -14,10 +14,10 @@ internal static class TeamSetupCheck
     public static IEnumerable<FieldError> Errors(TeamSetup team, SetupAll all)
     {
         var known = all.Divisions.Any(division => division.Id == team.Division);
-        var alone = SetupText.Name("name", "The team's name", team.Name)
-            .Concat(known ? [] : [new("division", $"There is no division {SetupText.Quoted(team.Division)}. Choose one of the competition's divisions, or make it first.")])
+        var alone = SetupText.Name("name", SetupRefusals.TeamName, team.Name)
+            .Concat(known ? [] : [new("division", SetupRefusals.NoSuchDivision(team.Division))])
             .Concat(team.Athletes.SelectMany((athlete, i) =>
-                string.IsNullOrWhiteSpace(athlete) ? [] : SetupText.Name($"athletes[{i}]", $"The name of athlete {i + 1}", athlete)))
+                string.IsNullOrWhiteSpace(athlete) ? [] : SetupText.Name($"athletes[{i}]", SetupRefusals.AthleteName(i + 1), athlete)))
             .Concat(Told(team))
             .Concat(LineUpCheck.Errors(team.LineUp(), AsksNothing(team)))
             .ToList();
@@ -27,13 +27,13 @@ internal static class TeamSetupCheck
     /// <summary>What the announcer is told of the team.</summary>
     private static IEnumerable<FieldError> Told(TeamSetup team)
     {
-        var texts = new[] { ("say", "How to say the team's name", team.Say), ("home", "The home", team.Home) }
-            .Concat((team.AthletesSay ?? []).Select((say, i) => ($"athletesSay[{i}]", $"How to say the name of athlete {i + 1}", say.Length > 0 ? say : null)))
+        var texts = new[] { ("say", SetupRefusals.SayTeam, team.Say), ("home", SetupRefusals.Home, team.Home) }
+            .Concat((team.AthletesSay ?? []).Select((say, i) => ($"athletesSay[{i}]", SetupRefusals.SayAthlete(i + 1), say.Length > 0 ? say : null)))
             .Where(one => one.Item3 is not null).SelectMany(one => SetupText.Name(one.Item1, one.Item2, one.Item3));
-        var facts = (team.Facts ?? []).SelectMany((fact, i) => SetupText.Text($"facts[{i}]", $"Fact {i + 1}", fact));
+        var facts = (team.Facts ?? []).SelectMany((fact, i) => SetupText.Text($"facts[{i}]", SetupRefusals.Fact(i + 1), fact));
         return texts.Concat(facts)
-            .Concat((team.AthletesSay?.Count ?? 0) > team.Athletes.Count ? [new FieldError("athletesSay", "There are more ways to say a name than athletes.")] : [])
-            .Concat((team.Facts?.Count ?? 0) > MostFacts ? [new FieldError("facts", $"There are {team.Facts!.Value.Count} facts. An announcer has time for {MostFacts}.")] : []);
+            .Concat((team.AthletesSay?.Count ?? 0) > team.Athletes.Count ? [new FieldError("athletesSay", SetupRefusals.MoreSaysThanAthletes)] : [])
+            .Concat((team.Facts?.Count ?? 0) > MostFacts ? [new FieldError("facts", SetupRefusals.TooManyFacts(team.Facts!.Value.Count, MostFacts))] : []);
     }
 
     public static LineUp LineUp(this TeamSetup team) => new(team.Id, team.Name, team.Division, team.Athletes);
@@ -44,7 +44,7 @@ internal static class TeamSetupCheck
         where lane.Team == team.Id
         from workout in all.Workouts.Where(workout => workout.Id == heat.Workout)
         from error in LineUpCheck.Errors(team.LineUp(), workout)
-        select error with { Message = $"{heat.Title}, lane {lane.Lane}: {error.Message}" };
+        select error with { Why = SetupRefusals.InHeat(heat.Title, lane.Lane, error.Why) };
 
     /// <summary>A workout that any team of this division could do, to check the team alone.</summary>
     private static Workout AsksNothing(TeamSetup team) =>

@@ -24,25 +24,25 @@ internal static class WorkoutSetupCheck
 
     private static IEnumerable<FieldError> Text(Workout workout)
     {
-        var errors = SetupText.Name("name", "The workout's name", workout.Name);
+        var errors = SetupText.Name("name", SetupRefusals.WorkoutName, workout.Name);
         if (workout.Order is null)
         {
-            errors = errors.Append(new("order", "Nobody says who does what. Choose a relay order."));
+            errors = errors.Append(new("order", SetupRefusals.WhoDoesWhat));
         }
 
         foreach (var (movement, i) in workout.Movements.Select((movement, i) => (movement, i)))
         {
             var at = $"movements[{i}]";
             errors = errors.Concat(SetupText.Id($"{at}.id", movement.Id))
-                .Concat(SetupText.Name($"{at}.name", "The movement's name", movement.Name))
-                .Concat(SetupText.Text($"{at}.standard", $"The standard of {SetupText.Quoted(movement.Name)}", movement.Standard))
-                .Concat(movement.Faults.SelectMany((fault, n) => SetupText.Name($"{at}.faults[{n}]", "A fault", fault)))
+                .Concat(SetupText.Name($"{at}.name", SetupRefusals.MovementName, movement.Name))
+                .Concat(SetupText.Text($"{at}.standard", SetupRefusals.StandardOf(movement.Name), movement.Standard))
+                .Concat(movement.Faults.SelectMany((fault, n) => SetupText.Name($"{at}.faults[{n}]", SetupRefusals.Fault, fault)))
                 .Concat(movement.FullStandard is { } full ? StandardCheck.Errors(full, $"{at}.fullStandard.") : []);
         }
 
         return errors.Concat(Sets(workout).SelectMany(one =>
-            (one.Set.Movement is null ? [new FieldError($"{one.At}.movement", "It does not say which movement.")] : Enumerable.Empty<FieldError>())
-                .Concat(one.Set.Load is null ? [] : SetupText.Name($"{one.At}.load", "The load", one.Set.Load))));
+            (one.Set.Movement is null ? [new FieldError($"{one.At}.movement", SetupRefusals.WhichMovement)] : Enumerable.Empty<FieldError>())
+                .Concat(one.Set.Load is null ? [] : SetupText.Name($"{one.At}.load", SetupRefusals.Load, one.Set.Load))));
     }
 
     private static IEnumerable<FieldError> Divisions(Workout workout, SetupAll all)
@@ -51,7 +51,7 @@ internal static class WorkoutSetupCheck
         {
             if (all.Divisions.All(division => division.Id != prescription.Division))
             {
-                yield return new($"prescriptions[{i}].division", $"There is no division {SetupText.Quoted(prescription.Division)}. Choose one of the competition's divisions, or make it first.");
+                yield return new($"prescriptions[{i}].division", SetupRefusals.NoSuchDivision(prescription.Division));
             }
         }
     }
@@ -62,7 +62,7 @@ internal static class WorkoutSetupCheck
         from lane in heat.Lanes
         from team in all.Teams.Where(team => team.Id == lane.Team)
         from error in LineUpCheck.Errors(team.LineUp(), workout)
-        select new FieldError(error.Field == "division" ? "prescriptions" : error.Field, $"{heat.Title}, lane {lane.Lane}: {error.Message}");
+        select new FieldError(error.Field == "division" ? "prescriptions" : error.Field, SetupRefusals.InHeat(heat.Title, lane.Lane, error.Why));
 
     private static IEnumerable<(PrescribedSet Set, string At)> Sets(Workout workout) =>
         workout.Prescriptions.SelectMany((prescription, i) =>

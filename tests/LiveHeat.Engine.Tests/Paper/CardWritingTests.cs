@@ -148,7 +148,7 @@ public sealed class CardWritingTests
         var heat = HeatScript.Play(Phone + "\nend at 10:00\nfreeze\nsign organiser\nsign head judge");
         var (_, refused) = CardWriting.Preview(heat, Writes(heat, Card(new PaperLine(4, true))), Some.Organiser, Now);
 
-        Assert.Contains("certified", refused, StringComparison.Ordinal);
+        Assert.Equal(Refusals.Certified, refused);
     }
 
     private static Timing.Instant Now => HeatScript.At("12:00");

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
 
@@ -47,7 +48,7 @@ public class AppealRulesTests
         // GO is at 09:53:40 UTC, the freeze 12 minutes later, and the venue two hours ahead.
         var refused = Assert.IsType<Verdict.Refused>(Ask(File(), Frozen, "30:00", Some.Organiser, venueOffsetMinutes: 120));
 
-        Assert.Equal("Appeals were possible until 12:20, 15 minutes after the provisional result was posted. Only the head judge can let a late one in, with a reason.", refused.Detail);
+        Assert.Equal("Appeals were possible until 12:20, 15 minutes after the provisional result was posted. Only the head judge can let a late one in, with a reason.", refused.Why.Sentence());
     }
 
     [Fact]
@@ -119,7 +120,7 @@ public class AppealRulesTests
             Some.Asking(Some.HeadJudge, HeatScript.At("13:00")));
 
         var refused = Assert.IsType<Verdict.Refused>(Certify());
-        Assert.Equal(("appeal-open", "An appeal is open on lane 1. Decide it first, or sign with this lane marked as pending: a later revision settles it."), (refused.Code, refused.Detail));
+        Assert.Equal(("appeal-open", "An appeal is open on lane 1. Decide it first, or sign with this lane marked as pending: a later revision settles it."), (refused.Code, refused.Why.Sentence()));
         Assert.IsType<Verdict.Refused>(Certify(2));
         Assert.Equal([Lane1], Assert.IsType<HeatFact.Certified>(Assert.IsType<Verdict.Accepted>(Certify(1)).Fact).Pending);
 

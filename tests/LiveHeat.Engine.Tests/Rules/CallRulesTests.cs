@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
 
@@ -28,7 +29,7 @@ public class CallRulesTests
         Assert.Equal("bad-setup", Code(Call(Some.Snapshot(0))));
         Assert.Equal("bad-setup", Code(Call(Some.Snapshot(2, divisions: ["open", "masters"]))));
         Assert.Equal("bad-setup", Code(Call(Some.Snapshot() with { Lanes = [Some.Entry(1), Some.Entry(2), Some.Entry(1)] })));
-        Assert.Contains("lane 1", Assert.IsType<Verdict.Refused>(Call(Some.Snapshot() with { Lanes = [Some.Entry(1), Some.Entry(1)] })).Detail, StringComparison.Ordinal);
+        Assert.Contains("lane 1", Assert.IsType<Verdict.Refused>(Call(Some.Snapshot() with { Lanes = [Some.Entry(1), Some.Entry(1)] })).Why.Sentence(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -36,7 +37,7 @@ public class CallRulesTests
     {
         var bad = Some.Snapshot() with { Workout = Some.Workout() with { Name = "", CheckpointEvery = 0, Movements = [], Prescriptions = [] } };
 
-        Assert.InRange(Assert.IsType<Verdict.Refused>(Call(bad)).Detail.Count(letter => letter == '.'), 1, 8);
+        Assert.InRange(Assert.IsType<Verdict.Refused>(Call(bad)).Why.Sentence().Count(letter => letter == '.'), 1, 8);
     }
 
     [Fact]

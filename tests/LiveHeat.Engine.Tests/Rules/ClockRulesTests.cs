@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
 
@@ -48,7 +49,7 @@ public class ClockRulesTests
             """), new HeatCommand.ScheduleStart { Id = Id }, "-0:30"));
 
         Assert.Equal("lanes-not-ready", refused.Code);
-        Assert.Contains("lane 2, 3.", refused.Detail, StringComparison.Ordinal);
+        Assert.Contains("lanes 2 and 3.", refused.Why.Sentence(), StringComparison.Ordinal);
     }
 
     [Fact]

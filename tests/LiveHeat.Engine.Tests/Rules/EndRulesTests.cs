@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
 
@@ -14,7 +15,7 @@ public class EndRulesTests
         {more}
         """);
 
-    private static Verdict Freeze(HeatScript heat, long head, string? over = null, params string[] missing) =>
+    private static Verdict Freeze(HeatScript heat, long head, string? over = null, params MissingTaps[] missing) =>
         HeatRules.Decide(heat.State, new HeatCommand.Freeze { Id = Id, Head = head, Over = over }, Some.Asking(Some.Organiser, HeatScript.At("20:00"), missing: missing));
 
     private static Verdict Certify(HeatScript heat, By by, long? head = null) =>
@@ -39,19 +40,22 @@ public class EndRulesTests
         var refused = Assert.IsType<Verdict.Refused>(Freeze(heat, seen));
 
         Assert.Equal("head-moved", refused.Code);
-        Assert.Contains("2 new", refused.Detail, StringComparison.Ordinal);
+        Assert.Contains("2 new", refused.Why.Sentence(), StringComparison.Ordinal);
         Assert.Equal("head-moved", Code(Freeze(heat, heat.State.Head + 1)));
     }
 
     [Fact]
     public void What_has_not_arrived_is_frozen_over_only_with_a_reason_that_stays()
     {
-        var heat = Ended();
+        var (heat, missing) = (Ended(), new MissingTaps(Some.Lane(2), 3, HeatScript.At("11:00")));
 
-        Assert.Equal("reason-needed", Code(Freeze(heat, heat.State.Head, null, "lane 2: 3 taps")));
-        Assert.Equal("reason-needed", Code(Freeze(heat, heat.State.Head, "  ", "lane 2: 3 taps")));
-        var frozen = Assert.IsType<HeatFact.Frozen>(Assert.IsType<Verdict.Accepted>(Freeze(heat, heat.State.Head, "phone fell into the pool", "lane 2: 3 taps")).Fact);
-        Assert.Equal("phone fell into the pool (lane 2: 3 taps)", frozen.Over);
+        Assert.Equal("reason-needed", Code(Freeze(heat, heat.State.Head, null, missing)));
+        var refused = Assert.IsType<Verdict.Refused>(Freeze(heat, heat.State.Head, "  ", missing));
+        Assert.Equal(("reason-needed", "Not all has arrived: lane 2: 3 taps still on the phone, last seen 10:04:40. Wait for it, or freeze over it with a reason."), (refused.Code, refused.Why.Sentence()));
+        var frozen = Assert.IsType<HeatFact.Frozen>(Assert.IsType<Verdict.Accepted>(Freeze(heat, heat.State.Head, "phone fell into the pool", missing)).Fact);
+        Assert.Equal("phone fell into the pool", frozen.Over);
+        Assert.Equal([missing], frozen.Missing!.Value);
+        Assert.Null(frozen.NoTiebreak);
         Assert.Null(Assert.IsType<HeatFact.Frozen>(Assert.IsType<Verdict.Accepted>(Freeze(heat, heat.State.Head, "for no reason")).Fact).Over);
     }
 

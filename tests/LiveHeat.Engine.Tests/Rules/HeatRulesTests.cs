@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
@@ -89,7 +90,7 @@ public class HeatRulesTests
         foreach (var refused in WireNames.Commands.SelectMany(pair => Phases.Select(phase => Decide(pair.Name, phase))).OfType<Verdict.Refused>())
         {
             Assert.Matches("^[a-z]+(-[a-z]+)*$", refused.Code);
-            Assert.Matches(@"^[A-Z].{10,}[.?]$", refused.Detail);
+            Assert.Matches(@"^[A-Z].{10,}[.?]$", refused.Why.Sentence());
         }
     }
 

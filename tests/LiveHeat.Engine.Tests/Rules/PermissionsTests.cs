@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
@@ -49,9 +50,9 @@ public class PermissionsTests
     [Fact]
     public void Who_is_refused_hears_whom_to_ask()
     {
-        Assert.Equal("A lane judge cannot do this. Ask the head judge.", Refuse("send-back", Role.Judge)!.Detail);
-        Assert.Equal("A head judge cannot do this. Ask the organiser.", Refuse("schedule-start", Role.HeadJudge)!.Detail);
-        Assert.Equal("Only the head judge decides an appeal.", Refuse(DecideAppeal, Role.Organiser)!.Detail);
+        Assert.Equal("A lane judge cannot do this. Ask the head judge.", Refuse("send-back", Role.Judge)!.Why.Sentence());
+        Assert.Equal("A head judge cannot do this. Ask the organiser.", Refuse("schedule-start", Role.HeadJudge)!.Why.Sentence());
+        Assert.Equal("Only the head judge decides an appeal.", Refuse(DecideAppeal, Role.Organiser)!.Why.Sentence());
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
@@ -28,7 +29,7 @@ public class TiebreakTests
 
     private static string Order(HeatState heat) => string.Join(", ", HeatResult.Of(heat, HeatScript.At("20:00")).Select(line => $"{line.Place} lane {line.Lane.Lane}{(line.TiebreakMs is { } ms ? $" {ms}" : "")}"));
 
-    private static Verdict Freeze(HeatState heat, string? over = null, params string[] missing) => HeatRules.Decide(
+    private static Verdict Freeze(HeatState heat, string? over = null, params MissingTaps[] missing) => HeatRules.Decide(
         heat, new HeatCommand.Freeze { Id = Some.Id("asks", 1), Head = heat.Head, Over = over }, Some.Asking(Some.Organiser, HeatScript.At("20:00"), missing: missing));
 
     [Fact]
@@ -84,15 +85,18 @@ public class TiebreakTests
             """);
         var refused = Assert.IsType<Verdict.Refused>(Freeze(script.State));
         Assert.Equal("tiebreak-missing", refused.Code);
-        Assert.Contains("lane 1.", refused.Detail, StringComparison.Ordinal);
-        Assert.Equal("reason-needed", Assert.IsType<Verdict.Refused>(Freeze(script.State, null, "lane 3: 1 tap")).Code);
+        Assert.Contains("lane 1.", refused.Why.Sentence(), StringComparison.Ordinal);
+        var missing = new MissingTaps(Some.Lane(3), 1, HeatScript.At("10:00"));
+        Assert.Equal("reason-needed", Assert.IsType<Verdict.Refused>(Freeze(script.State, null, missing)).Code);
 
-        string? Over(string? reason, params string[] missing) => Assert.IsType<HeatFact.Frozen>(Assert.IsType<Verdict.Accepted>(Freeze(script.State, reason, missing)).Fact).Over;
-        Assert.Equal("no video (lane 1: no tiebreak time)", Over("no video"));
-        Assert.Equal("no video (lane 3: 1 tap; lane 1: no tiebreak time)", Over("no video", "lane 3: 1 tap"));
+        HeatFact.Frozen Frozen(string? reason, params MissingTaps[] missing) => Assert.IsType<HeatFact.Frozen>(Assert.IsType<Verdict.Accepted>(Freeze(script.State, reason, missing)).Fact);
+        var one = Frozen("no video");
+        Assert.Equal(("no video", null, 1), (one.Over, one.Missing, one.NoTiebreak!.Value.Single().Value));
+        var both = Frozen("no video", missing);
+        Assert.Equal(("no video", missing, 1), (both.Over, both.Missing!.Value.Single(), both.NoTiebreak!.Value.Single().Value));
 
         script.Then("add lane 1 step 2 done at 1:05");
-        Assert.Null(Over(null));
+        Assert.Equal((null, null, null), (Frozen(null).Over, Frozen(null).Missing, Frozen(null).NoTiebreak));
     }
 
     [Fact]
@@ -116,7 +120,7 @@ public class TiebreakTests
         var errors = WorkoutCheck.Errors(With(new TiebreakSet(round, set))).ToList();
 
         Assert.Equal(field, string.Join(' ', errors.Select(error => error.Field)));
-        Assert.All(errors, error => Assert.EndsWith(".", error.Message, StringComparison.Ordinal));
+        Assert.All(errors, error => Assert.EndsWith(".", error.Why.Sentence(), StringComparison.Ordinal));
     }
 
     [Theory]

@@ -58,4 +58,12 @@ public class ConsequencePinsTests
         Assert.Contains("""{"fact":"certified","head":413,"pending":[2,4],"by":""", WireJson.Write(signed), StringComparison.Ordinal);
         Assert.Equal(signed, WireJson.ReadFact(WireJson.Write(signed)));
     }
+
+    [Fact]
+    public void A_freeze_says_what_was_missing_last_or_not_at_all()
+    {
+        var frozen = Examples.Facts.OfType<HeatFact.Frozen>().Single() with { Missing = [new(new(2), 3, new(1_795_600_841_100))], NoTiebreak = [new(1)] };
+        Assert.Contains("""{"fact":"frozen","head":412,"over":"phone of lane 2 is dead","missing":[{"lane":2,"taps":3,"lastSeen":1795600841100}],"noTiebreak":[1],"by":""", WireJson.Write(frozen), StringComparison.Ordinal);
+        Assert.Equal(frozen, WireJson.ReadFact(WireJson.Write(frozen)));
+    }
 }

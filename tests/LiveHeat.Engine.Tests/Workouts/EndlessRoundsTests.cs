@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Testing;
@@ -14,7 +15,7 @@ public class EndlessRoundsTests
 
     private static string Refused(Workout workout) => string.Join(' ', WorkoutCheck.Errors(workout).Select(error =>
     {
-        Assert.True(error.Message.Length > 10 && error.Message[^1] == '.', $"\"{error.Message}\" is no sentence.");
+        Assert.True(error.Why.Sentence().Length > 10 && error.Why.Sentence()[^1] == '.', $"\"{error.Why.Sentence()}\" is no sentence.");
         return error.Field;
     }));
 

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Engine.Workouts;
@@ -10,7 +11,7 @@ public class WorkoutCheckTests
     private static string Refused(Workout workout, LineUp? lineUp = null)
     {
         var errors = Assert.IsType<Compiled.Impossible>(PlanCompiler.Compile(workout, lineUp ?? Some.LineUp())).Errors;
-        Assert.All(errors, error => Assert.True(error.Message.Length > 10 && error.Message[^1] is '.' or '?', $"\"{error.Message}\" is no sentence."));
+        Assert.All(errors, error => Assert.True(error.Why.Sentence().Length > 10 && error.Why.Sentence()[^1] is '.' or '?', $"\"{error.Why.Sentence()}\" is no sentence."));
         return string.Join(' ', errors.Select(error => error.Field));
     }
 
@@ -39,7 +40,7 @@ public class WorkoutCheckTests
 
     [Fact]
     public void What_is_said_of_a_nameless_athlete_is_a_whole_sentence() =>
-        Assert.Equal("Harbour Anvils: athlete 2 has no name.", LineUpCheck.Errors(Some.LineUp() with { Athletes = ["Ann", "  "] }, Good).Single().Message);
+        Assert.Equal("Harbour Anvils: athlete 2 has no name.", LineUpCheck.Errors(Some.LineUp() with { Athletes = ["Ann", "  "] }, Good).Single().Why.Sentence());
 
     [Fact]
     public void A_team_needs_a_prescription_for_its_division() => Assert.Equal("division", Refused(Good, Some.LineUp(division: "masters")));

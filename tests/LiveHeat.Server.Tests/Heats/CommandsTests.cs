@@ -154,7 +154,7 @@ public sealed class CommandsTests(SharedFloor shared) : FloorTest(shared)
         await NothingIsRecorded(heat, async () =>
         {
             var answer = await heat.Command(Floor.Organiser, "schedule-start");
-            Assert.Equal((409, "lanes-not-ready", "Not ready yet: lane 1, 3. Wait for their judges, or count them as ready by name."), (answer.Status, answer.Code, answer.Detail));
+            Assert.Equal((409, "lanes-not-ready", "Not ready yet: lanes 1 and 3. Wait for their judges, or count them as ready by name."), (answer.Status, answer.Code, answer.Detail));
         });
         await heat.Do(Floor.HeadJudge, "override-ready", new { lanes = new[] { 1, 3 }, reason = "judged on paper" });
         await heat.Do(Floor.Organiser, "schedule-start");

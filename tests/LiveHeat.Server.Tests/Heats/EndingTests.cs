@@ -62,7 +62,7 @@ public sealed class EndingTests(SharedFloor shared) : FloorTest(shared)
 
         await heat.Do(Floor.Organiser, "freeze", new { head, over = "phone is broken" });
         var frozen = (HeatFact.Frozen)(await heat.Facts())[^1].Fact;
-        Assert.StartsWith("phone is broken (lane 1: 3 taps still on the phone", frozen.Over, StringComparison.Ordinal);
+        Assert.Equal(("phone is broken", 1, 3), (frozen.Over, frozen.Missing!.Value.Single().Lane.Value, frozen.Missing.Value.Single().Taps));
     }
 
     [Fact]

@@ -50,7 +50,7 @@ public sealed class LoadResultTests(SharedFloor shared) : FloorTest(shared)
         Assert.Equal((TapOutcome.Refused, "unreadable"), (none.Outcome, none.Code));
         Assert.Contains("a field is missing", none.Detail, StringComparison.Ordinal);
         Assert.Equal((TapOutcome.Refused, "unreadable"), (heavy.Outcome, heavy.Code));
-        Assert.Contains("at most 1000", heavy.Detail, StringComparison.Ordinal);
+        Assert.Contains("at most 1,000", heavy.Detail, StringComparison.Ordinal);
         Assert.Equal(1, (await heat.Frame()).Lanes[0].Open);
     }
 
