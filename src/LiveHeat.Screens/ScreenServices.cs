@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Screens.Access;
 using LiveHeat.Screens.Announcer;
 using LiveHeat.Screens.Commands;
@@ -23,7 +24,7 @@ public static class ScreenServices
         .AddSingleton<CommandIds>()
         .AddSingleton<HeatApi>()
         .AddSingleton<ServerClock>()
-        .AddSingleton(provider => ActivatorUtilities.CreateInstance<HeatConnection>(provider, new Uri(server, "hub")))
+        .AddSingleton(provider => ActivatorUtilities.CreateInstance<HeatConnection>(provider, new Uri(server, $"hub?lang={Tongue.Current}")))
         .AddSingleton<HeatStore>()
         .AddSingleton<ForecastStore>()
         .AddSingleton<IntroductionStore>()

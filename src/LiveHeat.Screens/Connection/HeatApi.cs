@@ -20,7 +20,7 @@ using LiveHeat.Screens.Words;
 
 namespace LiveHeat.Screens.Connection;
 
-/// <summary>The server over HTTP. Every call answers; none throws for what a network or a server may do.</summary>
+/// <summary>The server over HTTP, asked in the screen's language. Every call answers; none throws for what a network or a server may do.</summary>
 /// <remarks>Every write is safe to repeat, so one that got no answer is sent again as it was, with the same id.</remarks>
 public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
 {
@@ -164,6 +164,7 @@ public sealed class HeatApi(HttpClient http, CommandIds ids, TimeProvider time)
         try
         {
             using var request = new HttpRequestMessage(method, path) { Content = content };
+            request.Headers.AcceptLanguage.ParseAdd(Tongue.Current);
             using var late = new CancellationTokenSource(patience ?? Patience, time);
             using var answer = await http.SendAsync(request, late.Token);
             if (!answer.IsSuccessStatusCode)

@@ -1,7 +1,9 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Rules;
 using LiveHeat.Screens.Heats;
 
 namespace LiveHeat.Screens.Words;
@@ -25,11 +27,26 @@ public static class FactWords
         HeatFact.NearTieDecided { Tie: true } tie => Words.Say($"{nameof(Of)}.NearTie", CommonWords.Lanes(tie.Lanes)),
         HeatFact.NearTieDecided tie => Words.Say($"{nameof(Of)}.NearTieFirst", CommonWords.Lanes(tie.Lanes), tie.Lanes[0]),
         HeatFact.RerunOrdered rerun => Words.Count($"{nameof(Of)}.Rerun", rerun.Lanes.Count, CommonWords.Lanes(rerun.Lanes)),
-        HeatFact.Frozen { Over: { Length: > 0 } over } => Words.Say($"{nameof(Of)}.FrozenOver", over),
+        HeatFact.Frozen { Over: { Length: > 0 } over, Missing: null, NoTiebreak: null } => Words.Say($"{nameof(Of)}.FrozenOver", over),
+        HeatFact.Frozen { Over: { Length: > 0 } over } frozen => Words.Say($"{nameof(Of)}.FrozenWithout", over, string.Join("; ", Without(frozen))),
         HeatFact.HeatCalled or HeatFact.CallReplaced or HeatFact.StartScheduled or HeatFact.StartObserved or HeatFact.StartRecalled or HeatFact.HeatHalted or HeatFact.HeatResumed
             or HeatFact.CallReturned or HeatFact.HeatEnded or HeatFact.Frozen or HeatFact.Certified or HeatFact.Reopened => Words[$"{nameof(Of)}.{fact.GetType().Name}"],
         _ => fact.GetType().Name,
     };
+
+    private static IEnumerable<string> Without(HeatFact.Frozen frozen)
+    {
+        foreach (var taps in frozen.Missing ?? [])
+        {
+            var offset = DateTimeOffset.FromUnixTimeMilliseconds(taps.LastSeen.UnixMs).ToLocalTime().Offset;
+            yield return Refusals.TapsOnPhone(taps.Taps, taps.Lane, new Part.TimeOfDay(taps.LastSeen, (int)offset.TotalMinutes, Seconds: true)).Sentence();
+        }
+
+        if (frozen.NoTiebreak is { Count: > 0 } lanes)
+        {
+            yield return Words.Say($"{nameof(Of)}.NoTiebreak", CommonWords.Lanes(lanes));
+        }
+    }
 
     /// <summary>Who did it: the desk's names, or the lane's judge.</summary>
     public static string By(HeatFact fact) => fact is HeatFact.Desk desk ? Words.Say(nameof(By), desk.By.Name, CommonWords.Role(desk.By.Role)) : ByPhone;

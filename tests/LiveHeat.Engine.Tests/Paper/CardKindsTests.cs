@@ -1,4 +1,5 @@
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
@@ -78,7 +79,7 @@ public sealed class CardKindsTests
     {
         var heat = HeatScript.Play("start", Lifting);
         var card = Card(Attempt(1, 1001, true));
-        Assert.Contains("at most 1000", CardWriting.Preview(heat, Writes(heat, card, _ => true), Some.Organiser, Now).Refused, StringComparison.Ordinal);
+        Assert.Equal(Refusals.Unliftable(1000), CardWriting.Preview(heat, Writes(heat, card, _ => true), Some.Organiser, Now).Refused);
     }
 
     [Fact]

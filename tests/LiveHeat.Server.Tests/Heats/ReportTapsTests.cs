@@ -144,7 +144,7 @@ public sealed class ReportTapsTests(SharedFloor shared) : FloorTest(shared)
         await NothingIsRecorded(heat, async () =>
         {
             var answer = await heat[1].Post(taps);
-            Assert.Equal((413, "too-many-taps", $"{count} taps came at once; send at most 500. None of them was recorded yet."), (answer.Status, answer.Code, answer.Detail));
+            Assert.Equal((413, "too-many-taps", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{count:#,0} taps came at once; send at most 500. None of them was recorded yet.")), (answer.Status, answer.Code, answer.Detail));
         });
         await heat[1].Send(taps.Take(TapBatch.Most));
         await heat[1].Send(taps.Skip(TapBatch.Most).Take(1));

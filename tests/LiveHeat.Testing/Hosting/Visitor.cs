@@ -33,6 +33,9 @@ internal sealed class Visitor : IDisposable
     /// <summary>The page that sends; null for none.</summary>
     public string? Origin { get; set; }
 
+    /// <summary>What its browser asks for, as in Accept-Language; null for nothing.</summary>
+    public string? Language { get; set; }
+
     /// <summary>A new fact id, as a browser makes them.</summary>
     public string NewId() => $"{outbox}.{++made}";
 
@@ -51,6 +54,11 @@ internal sealed class Visitor : IDisposable
         if (Origin is not null && method != HttpMethod.Get)
         {
             request.Headers.Add("Origin", Origin);
+        }
+
+        if (Language is not null)
+        {
+            request.Headers.AcceptLanguage.ParseAdd(Language);
         }
 
         foreach (var (name, value) in headers)
