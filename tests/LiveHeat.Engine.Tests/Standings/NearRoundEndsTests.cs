@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
 using LiveHeat.Engine.Workouts;
@@ -100,7 +101,7 @@ public class NearRoundEndsTests
         var sign = HeatRules.Decide(script.State, new HeatCommand.Certify { Id = Some.Id("desk", 901), Head = script.State.SignedHead }, Some.Asking(Some.HeadJudge, HeatScript.At("4:20")));
         var refused = Assert.IsType<Verdict.Refused>(sign);
         Assert.Equal("near-tie-open", refused.Code);
-        Assert.Contains("round 1", refused.Detail, StringComparison.Ordinal);
+        Assert.Contains("round 1", refused.Why.Sentence(), StringComparison.Ordinal);
     }
 
     [Fact]
