@@ -8,6 +8,13 @@ public static class SetupId
 {
     private const int Longest = 32;
 
+    // A browser without language tables takes no letter apart, so the letters of Europe's Latin alphabets are told here.
+    private static readonly Dictionary<char, string> Plainly = new (string Letters, string Plain)[]
+    {
+        ("àáâãåāăą", "a"), ("äæ", "ae"), ("çćč", "c"), ("ďđð", "d"), ("èéêëēęě", "e"), ("ğ", "g"), ("ìíîïıī", "i"), ("łľĺ", "l"), ("ñńň", "n"), ("òóôõő", "o"), ("öøœ", "oe"),
+        ("ŕř", "r"), ("śšşș", "s"), ("ß", "ss"), ("ťțţ", "t"), ("þ", "th"), ("ùúûůűū", "u"), ("ü", "ue"), ("ýÿ", "y"), ("źžż", "z"),
+    }.SelectMany(pair => pair.Letters.Select(letter => (letter, pair.Plain))).ToDictionary(pair => pair.letter, pair => pair.Plain);
+
     /// <summary>One that is not taken.</summary>
     /// <param name="name">As typed.</param>
     /// <param name="taken">Ids in use.</param>
@@ -22,11 +29,15 @@ public static class SetupId
     private static string Plain(string name)
     {
         var text = new StringBuilder();
-        foreach (var c in name.Normalize(NormalizationForm.FormD).ToLowerInvariant())
+        foreach (var c in name.Normalize(NormalizationForm.FormC).ToLowerInvariant())
         {
             if (char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
             {
                 text.Append(c);
+            }
+            else if (Plainly.TryGetValue(c, out var plain))
+            {
+                text.Append(plain);
             }
             else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && text.Length > 0 && text[^1] != '-')
             {
