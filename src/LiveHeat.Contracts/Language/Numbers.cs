@@ -42,6 +42,10 @@ public static class Numbers
     /// <param name="ms">Milliseconds.</param>
     public static string Time(long ms) => Time(TimeText.Of(ms));
 
+    /// <summary>A day and its time, to the second, for what is printed.</summary>
+    public static string Moment(DateTimeOffset at) => at.ToString(
+        Tongue.Current switch { "de" => "dd.MM.yyyy, HH:mm:ss", "es" or "fr" => "dd/MM/yyyy HH:mm:ss", _ => "yyyy-MM-dd HH:mm:ss" }, CultureInfo.InvariantCulture);
+
     /// <summary>The plural form of a count, for our four languages: French says "0 rep" in the singular (Unicode CLDR, plural rules, from memory).</summary>
     public static string Form(long count) => Math.Abs(count) == 1 || (count == 0 && Tongue.Current == "fr") ? "one" : "other";
 

@@ -25,4 +25,24 @@ public static class Tongue
     /// <summary>Takes a language for all that follows in this flow of work.</summary>
     /// <param name="wish">As in <see cref="Of"/>.</param>
     public static void Speak(string? wish) => CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(Of(wish));
+
+    /// <summary>What is made in a language whatever is spoken around it.</summary>
+    /// <param name="language">One of <see cref="All"/>.</param>
+    /// <param name="make">Makes it at once: nothing that is only counted out later.</param>
+    public static T In<T>(string language, Func<T> make)
+    {
+        var before = CultureInfo.CurrentUICulture;
+        Speak(language);
+        try
+        {
+            return make();
+        }
+        finally
+        {
+            CultureInfo.CurrentUICulture = before;
+        }
+    }
+
+    /// <summary>What must not depend on who asks: what is signed, and what programs read.</summary>
+    public static T InEnglish<T>(Func<T> make) => In(All[0], make);
 }

@@ -21,7 +21,7 @@ public static class LiveMaking
         return new LiveLane(
             lane.Lane, lane.Name, lane.DivisionName, state.Status, open?.Round is > 0 and var round ? round : null,
             // A tag's words name an athlete.
-            open is null ? null : open.Kind == StepKind.Tag ? "tag" : open.Label,
+            open is null ? null : open.Kind == StepKind.Tag ? StepWords.AnyTag : open.Label,
             state.Worth, lane.ExpectedSteps is null ? lane.Steps.Sum(step => step.Worth) : null, state.Place, state.Tied, state.GapMs, state.OfficialMs);
     }
 }

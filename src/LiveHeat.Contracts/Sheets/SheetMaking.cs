@@ -1,9 +1,7 @@
-using System.Globalization;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
-using LiveHeat.Engine.Timing;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Sheets;
@@ -25,7 +23,7 @@ public static class SheetMaking
         return new Sheet(
             heat.Heat, heat.SheetVersion, epoch, snapshot.Competition, snapshot.Title, new SheetWorkout(workout.Name, Summary(workout)),
             workout.Counting, workout.CheckpointEvery, heat.Lanes.Select(lane => lane.Plan.CapMs).DefaultIfEmpty(0).Max(),
-            heat.Lanes.Select(Lane).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
+            heat.Lanes.Select(lane => Lane(workout, lane)).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
     }
 
     private static Items<FaultWords>? FaultWords(HeatState heat)
@@ -36,35 +34,11 @@ public static class SheetMaking
     }
 
     /// <summary>The workout's shape in a few words: "8 rounds, one each in turn".</summary>
-    public static string Summary(Workout workout)
-    {
-        var rounds = workout.Prescriptions.Select(prescription => prescription.Rounds).Distinct().ToList();
-        var count = rounds.Count == 1 ? rounds[0].ToString(CultureInfo.InvariantCulture) : $"{rounds.Min()} to {rounds.Max()}";
-        var byClock = workout.Prescriptions.Select(prescription => prescription.Clock).FirstOrDefault(clock => clock is not null);
-        var work = workout.Scoring switch
-        {
-            _ when byClock is not null => $"{count} rounds by the clock, {TimeText.Whole(byClock.WorkMs)} each{(byClock.RestMs > 0 ? $" and {TimeText.Whole(byClock.RestMs)} rest" : "")}",
-            ScoringRule.MostWork => "as many rounds as possible",
-            ScoringRule.HeaviestLoad { Attempts: 1 } => "heaviest load, 1 attempt",
-            ScoringRule.HeaviestLoad load => string.Create(CultureInfo.InvariantCulture, $"heaviest load, {load.Attempts} attempts"),
-            _ => rounds is [0] ? "one piece of work" : rounds is [1] ? "1 round" : $"{count} rounds",
-        };
-        var order = workout.Order switch
-        {
-            RelayOrder.InTurn when workout.Scoring is ScoringRule.HeaviestLoad => "one athlete after the other",
-            RelayOrder.EachMovement when workout.Scoring is ScoringRule.HeaviestLoad => "attempt by attempt",
-            RelayOrder.InTurn => "one each in turn",
-            RelayOrder.Blocks blocks => $"{blocks.Size} each before the tag",
-            RelayOrder.EachMovement => "a tag after every movement",
-            RelayOrder.Listed => "in the order written",
-            _ => "the team as one",
-        };
-        return $"{work}, {order}";
-    }
+    public static string Summary(Workout workout) => SummaryWords.Of(workout);
 
-    private static SheetLane Lane(LaneState lane) => new(
+    private static SheetLane Lane(Workout workout, LaneState lane) => new(
         lane.Lane, lane.Entry.Team, lane.Entry.Name, lane.Plan.Division, lane.Plan.DivisionName, lane.Plan.Group, lane.Plan.Athletes,
-        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(Step).ToItems()) 
+        (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(step => Step(workout, lane.Plan, step)).ToItems())
         {
             ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
             Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
@@ -78,9 +52,9 @@ public static class SheetMaking
         return plan.Steps.Last(step => step.Round == atCap.Round).Number;
     }
 
-    private static SheetStep Step(Step step) => new(
-        step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, LibraryTelling.Tell(step.Movement), step.Quantity, step.Unit,
-        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, step.Label, step.Faults, step.MovementId)
+    private static SheetStep Step(Workout workout, RelayPlan plan, Step step) => new(
+        step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, StepWords.Movement(workout, step), step.Quantity, step.Unit,
+        step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, StepWords.Label(workout, plan, step), step.Faults, step.MovementId)
         {
             With = step.With.Count > 0 ? step.With : null, MinimumEach = step.MinimumEach,
         };

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
@@ -12,6 +13,8 @@ namespace LiveHeat.Contracts.Standings;
 /// <summary>Makes the standings from what is set up and from the heats that have started.</summary>
 public static class StandingsMaking
 {
+    private static readonly Wording Words = new(typeof(StandingsMaking));
+
     /// <summary>The standings as they are at the instant.</summary>
     public static StandingsTable Of(SetupAll setup, IReadOnlyList<HeatState> called, Instant now)
     {
@@ -67,11 +70,13 @@ public static class StandingsMaking
         {
             var placed = PartOrder.Of(results, part, setup.Competition.Rounding);
             yield return new Scored(
-                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), $"{workout.Name}: {parts[part]}", part == parts.Count - 1 ? goOn : null,
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), PartOf(workout.Name, parts[part]), part == parts.Count - 1 ? goOn : null,
                 WithAbsent(placed.Select(one => one.Place).ToItems(), teams, heats),
                 placed.ToDictionary(one => one.Place.Team, one => new Made(heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth)));
         }
     }
+
+    private static string PartOf(string workout, string part) => Words.Say(nameof(PartOf), workout, part);
 
     /// <summary>A team that stood on no lane of a workout whose heats are all over did not start in it; provisional until they are all certified.</summary>
     private static Items<TeamPlace> WithAbsent(Items<TeamPlace> placed, List<OnLane> teams, IEnumerable<Floor> heats) => heats.All(heat => heat.Over)

@@ -1,4 +1,4 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Points;
 
 namespace LiveHeat.Contracts.Standings;
@@ -6,21 +6,26 @@ namespace LiveHeat.Contracts.Standings;
 /// <summary>Why one of two teams with equal totals is ahead, in words.</summary>
 public static class TieWords
 {
+    private static readonly Wording Words = new(typeof(TieWords));
+
     /// <param name="why">The reason.</param>
     /// <param name="workout">The name of the workout that it names, if any.</param>
     public static string Of(TieBreak why, string? workout) => why.Rule switch
     {
-        TieRule.BestScores when why.Rank == 1 => $"ahead on best place: {Number(why.Own)} against {Number(why.Other)}",
-        TieRule.BestScores => $"ahead on {Ordinal(why.Rank)} best place: {Number(why.Own)} against {Number(why.Other)}",
-        TieRule.LatestWorkout => $"ahead in {workout}: {Number(why.Own)} against {Number(why.Other)}",
-        TieRule.CountBack => $"ahead on {Ordinal(why.Rank)} places: {Number(why.Own)} against {Number(why.Other)}",
-        _ => "level: nothing parts them",
+        TieRule.BestScores when why.Rank == 1 => BestPlace(why),
+        TieRule.BestScores => NextBestPlace(why),
+        TieRule.LatestWorkout => LatestWorkout(why, workout),
+        TieRule.CountBack => CountBack(why),
+        _ => Level,
     };
 
-    private static string Number(decimal points) => points.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Level => Words[nameof(Level)];
 
-    private static string Ordinal(int rank) => rank.ToString(CultureInfo.InvariantCulture) + (rank % 100 is 11 or 12 or 13 ? "th" : (rank % 10) switch
-    {
-        1 => "st", 2 => "nd", 3 => "rd", _ => "th",
-    });
+    private static string BestPlace(TieBreak why) => Words.Say(nameof(BestPlace), Numbers.Of(why.Own), Numbers.Of(why.Other));
+
+    private static string NextBestPlace(TieBreak why) => Words.Say(nameof(NextBestPlace), Numbers.Place(why.Rank), Numbers.Of(why.Own), Numbers.Of(why.Other));
+
+    private static string LatestWorkout(TieBreak why, string? workout) => Words.Say(nameof(LatestWorkout), workout, Numbers.Of(why.Own), Numbers.Of(why.Other));
+
+    private static string CountBack(TieBreak why) => Words.Say(nameof(CountBack), Numbers.Place(why.Rank), Numbers.Of(why.Own), Numbers.Of(why.Other));
 }

@@ -126,7 +126,7 @@ public static class PlanCompiler
     private static Step AttemptStep(int number, int leg, Work work, Movement movement, int attempt) => new(
         number, StepKind.Attempt, work.Round, leg, work.Athlete, 0, movement.Name, 0, movement.Unit, 0, 1,
         Math.Max(1, Ms(movement.SecondsPerUnit)), Ms(movement.FastestSecondsPerUnit),
-        string.Create(CultureInfo.InvariantCulture, $"{movement.Name}, attempt {attempt}"), movement.Faults) { MovementId = movement.Id };
+        string.Create(CultureInfo.InvariantCulture, $"{movement.Name}, attempt {attempt}"), movement.Faults) { MovementId = movement.Id, Attempt = attempt };
 
     /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
     private static int Ms(double seconds) => (int)Math.Min(int.MaxValue, Math.Round(seconds * 1000));

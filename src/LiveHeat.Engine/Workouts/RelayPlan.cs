@@ -48,6 +48,9 @@ public sealed record Step(
     /// <summary>The set is a pool that the team shares, each athlete at least so many units; null where it is not.</summary>
     public int? MinimumEach { get; init; }
 
+    /// <summary>Which attempt of this athlete it is, from 1; 0 where it is none.</summary>
+    public int Attempt { get; init; }
+
     /// <summary>All who work at the step: numbers in the plan's athletes; empty when the team works as one.</summary>
     public IEnumerable<int> Workers() => Athlete == 0 ? [] : With.Prepend(Athlete);
 }

@@ -108,5 +108,5 @@ public sealed class CalloutWords
 
     private static string By(LaneView? lane, int? step) => step is { } number && lane?.Find(number) is { } by ? lane.NameOf(by.Athlete) : "";
 
-    private static string Label(LaneView? lane, int? step) => step is { } number && lane?.Find(number) is { } done ? StepWords.Of(done) : "";
+    private static string Label(LaneView? lane, int? step) => step is { } number && lane?.Find(number) is { } done ? done.Label : "";
 }

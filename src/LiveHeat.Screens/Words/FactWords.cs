@@ -1,6 +1,7 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Rules;
@@ -93,7 +94,7 @@ public static class FactWords
     private static string Target(FactId id, LaneView? lane, FactBook book) =>
         book.Find(id) is { Fact: var fact } && fact is not HeatFact.About ? Of(fact, lane, book) : Earlier;
 
-    private static string Step(LaneView? lane, int step) => lane?.Find(step) is { } found ? StepWords.Of(found) : StepWords.Number(step);
+    private static string Step(LaneView? lane, int step) => lane?.Find(step) is { } found ? found.Label : StepWords.Number(step);
 
     private static string Load(LaneView? lane, HeatFact.AttemptJudged attempt) => ScoreWords.Load(attempt.Load, lane?.Sheet.Score);
 

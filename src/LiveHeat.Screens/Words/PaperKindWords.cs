@@ -29,15 +29,15 @@ public static class PaperKindWords
 
     public static string RoundFromTo(int round, Window window) => Words.Say(nameof(RoundFromTo), round, TimeWords.Clock(window.FromMs), TimeWords.Clock(window.UntilMs));
 
-    public static string AtEnd(SheetStep? open, int round) => open is null ? AtEndLabel(round) : Words.Say(nameof(AtEnd), StepWords.Of(open));
+    public static string AtEnd(SheetStep? open, int round) => open is null ? AtEndLabel(round) : Words.Say(nameof(AtEnd), open.Label);
 
     public static string AtEndLabel(int round) => Words.Say(nameof(AtEndLabel), round);
 
-    public static string LoadOf(SheetStep step) => Words.Say(nameof(LoadOf), StepWords.Of(step), CommonWords.Unit(step.Unit));
+    public static string LoadOf(SheetStep step) => Words.Say(nameof(LoadOf), step.Label, CommonWords.Unit(step.Unit));
 
-    public static string Lift(SheetStep step) => Words.Say(nameof(Lift), StepWords.Of(step));
+    public static string Lift(SheetStep step) => Words.Say(nameof(Lift), step.Label);
 
-    public static string PartOf(string athlete, SheetStep step) => Words.Say(nameof(PartOf), athlete, StepWords.Of(step));
+    public static string PartOf(string athlete, SheetStep step) => Words.Say(nameof(PartOf), athlete, step.Label);
 
     public static string LeastEach(int units) => Words.Say(nameof(LeastEach), units);
 

@@ -59,19 +59,19 @@ public static class PaperWords
     public static string Leave => Words[nameof(Leave)];
     public static string Finished => Words[nameof(Finished)];
 
-    public static string AtCap(SheetStep? open) => open is null ? Words[$"{nameof(AtCap)}.Any"] : Words.Say($"{nameof(AtCap)}.Of", StepWords.Of(open));
+    public static string AtCap(SheetStep? open) => open is null ? Words[$"{nameof(AtCap)}.Any"] : Words.Say($"{nameof(AtCap)}.Of", open.Label);
 
     public static string CountUpTo(int most) => Words.Say(nameof(CountUpTo), most);
 
-    public static string EarlierThan(SheetStep step) => Words.Say(nameof(EarlierThan), StepWords.Of(step));
+    public static string EarlierThan(SheetStep step) => Words.Say(nameof(EarlierThan), step.Label);
 
-    public static string DoneLabel(SheetStep step) => Words.Say(nameof(DoneLabel), StepWords.Of(step));
+    public static string DoneLabel(SheetStep step) => Words.Say(nameof(DoneLabel), step.Label);
 
-    public static string TimeLabel(SheetStep step) => Words.Say(nameof(TimeLabel), StepWords.Of(step));
+    public static string TimeLabel(SheetStep step) => Words.Say(nameof(TimeLabel), step.Label);
 
-    public static string NoRepsLabel(SheetStep step) => Words.Say(nameof(NoRepsLabel), StepWords.Of(step));
+    public static string NoRepsLabel(SheetStep step) => Words.Say(nameof(NoRepsLabel), step.Label);
 
-    public static string ReadingLabel(SheetStep step) => Words.Say(nameof(ReadingLabel), StepWords.Of(step), CommonWords.Unit(step.Unit));
+    public static string ReadingLabel(SheetStep step) => Words.Say(nameof(ReadingLabel), step.Label, CommonWords.Unit(step.Unit));
 
     public static string OnRecord(HeatState heat, LaneState lane, int step)
     {
@@ -114,17 +114,17 @@ public static class PaperWords
 
     public static string Of(CardWrite write, LaneState lane, HeatState heat) => write.Command switch
     {
-        HeatCommand.Add { Tap: HeatFact.AttemptJudged attempt } => PaperKindWords.Tried(Label(lane, write.Step), PaperKindWords.Amount(attempt.Load, UnitOf(lane, write.Step)), PaperKindWords.IsGood(attempt.Good)),
-        HeatCommand.Add { Tap: HeatFact.ValueEntered value } => PaperKindWords.Read(Label(lane, write.Step), PaperKindWords.Amount(value.Value, UnitOf(lane, write.Step))),
-        HeatCommand.Add { Tap: HeatFact.AthleteWorking works } => PaperKindWords.Worked(lane.Plan.Athletes[works.Athlete - 1], Label(lane, write.Step)),
-        HeatCommand.Add { Tap: HeatFact.CountReached reached } => PaperKindWords.Counted(reached.Count, Label(lane, write.Step)),
-        HeatCommand.Add { Tap: HeatFact.RepsAtCap left } when lane.Plan.Windows.Count > 0 => PaperKindWords.Counted(left.Count, Label(lane, write.Step)),
-        HeatCommand.Add { Tap: HeatFact.Done { TimeKnown: true } tap } => Words.Say($"{nameof(Of)}.DoneAt", Label(lane, write.Step), At(heat, tap)),
-        HeatCommand.Add { Tap: HeatFact.Done } => Words.Say($"{nameof(Of)}.Done", Label(lane, write.Step)),
-        HeatCommand.Add { Tap: HeatFact.NoRep } => Words.Say($"{nameof(Of)}.NoRep", Label(lane, write.Step)),
-        HeatCommand.Add { Tap: HeatFact.RepsAtCap cap } => Words.Say($"{nameof(Of)}.AtCap", cap.Count, Label(lane, write.Step)),
-        HeatCommand.Void => Words.Say($"{nameof(Of)}.Void", Label(lane, write.Step)),
-        _ => Label(lane, write.Step),
+        HeatCommand.Add { Tap: HeatFact.AttemptJudged attempt } => PaperKindWords.Tried(Label(heat, lane, write.Step), PaperKindWords.Amount(attempt.Load, UnitOf(lane, write.Step)), PaperKindWords.IsGood(attempt.Good)),
+        HeatCommand.Add { Tap: HeatFact.ValueEntered value } => PaperKindWords.Read(Label(heat, lane, write.Step), PaperKindWords.Amount(value.Value, UnitOf(lane, write.Step))),
+        HeatCommand.Add { Tap: HeatFact.AthleteWorking works } => PaperKindWords.Worked(lane.Plan.Athletes[works.Athlete - 1], Label(heat, lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.CountReached reached } => PaperKindWords.Counted(reached.Count, Label(heat, lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.RepsAtCap left } when lane.Plan.Windows.Count > 0 => PaperKindWords.Counted(left.Count, Label(heat, lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.Done { TimeKnown: true } tap } => Words.Say($"{nameof(Of)}.DoneAt", Label(heat, lane, write.Step), At(heat, tap)),
+        HeatCommand.Add { Tap: HeatFact.Done } => Words.Say($"{nameof(Of)}.Done", Label(heat, lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.NoRep } => Words.Say($"{nameof(Of)}.NoRep", Label(heat, lane, write.Step)),
+        HeatCommand.Add { Tap: HeatFact.RepsAtCap cap } => Words.Say($"{nameof(Of)}.AtCap", cap.Count, Label(heat, lane, write.Step)),
+        HeatCommand.Void => Words.Say($"{nameof(Of)}.Void", Label(heat, lane, write.Step)),
+        _ => Label(heat, lane, write.Step),
     };
 
     /// <summary>What a lane has to show: "9 of 9 steps, 88 reps, finish 3:00.0".</summary>
@@ -146,9 +146,9 @@ public static class PaperWords
 
     private static string At(HeatState heat, HeatFact.Floor tap) => heat.Clock.HeatMs(tap.Instant) is { } ms ? TimeWords.Clock(ms, 1) : Nothing;
 
-    private static string Label(SheetLane lane, int step) => step >= 1 && step <= lane.Steps.Count ? StepWords.Of(lane.Steps[step - 1]) : "";
+    private static string Label(SheetLane lane, int step) => step >= 1 && step <= lane.Steps.Count ? lane.Steps[step - 1].Label : "";
 
     private static Unit UnitOf(LaneState lane, int step) => lane.Plan.Find(step)!.Unit;
 
-    private static string Label(LaneState lane, int step) => lane.Plan.Find(step) is { } found ? StepWords.Of(found) : "";
+    private static string Label(HeatState heat, LaneState lane, int step) => lane.Plan.Find(step) is { } found ? StepWords.Label(heat.Snapshot!.Workout, lane.Plan, found) : "";
 }

@@ -1,5 +1,6 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Heats;
@@ -124,7 +125,7 @@ public static class RulingWords
             return StepWords.Number(number);
         }
 
-        var work = lane.NameOf(step.Athlete) is { Length: > 0 } name && step.To is null ? $"{StepWords.Of(step)} ({name})" : StepWords.Of(step);
+        var work = lane.NameOf(step.Athlete) is { Length: > 0 } name && step.To is null ? $"{step.Label} ({name})" : step.Label;
         return step.Round is > 0 and var round ? Words.Say(nameof(StepChoice), round, work) : work;
     }
 

@@ -16,8 +16,8 @@ public static class WorkWords
 
     /// <summary>At what: "12 burpees", "tag Ilka"; in a rest until when and what then: "until 3:00, then Theo: 10 wall balls"; empty when all is done.</summary>
     public static string Work(LaneView lane) => lane.OpenStep is not { } step ? ""
-        : lane.RestsUntilMs is not { } until ? StepWords.Of(step)
-        : lane.Next.Length > 0 ? Words.Say("Work.Until", TimeWords.Clock(until), lane.Next, StepWords.Of(step)) : Words.Say("Work.UntilWork", TimeWords.Clock(until), StepWords.Of(step));
+        : lane.RestsUntilMs is not { } until ? step.Label
+        : lane.Next.Length > 0 ? Words.Say("Work.Until", TimeWords.Clock(until), lane.Next, step.Label) : Words.Say("Work.UntilWork", TimeWords.Clock(until), step.Label);
 
     /// <summary>"round 5 of 8", "first work", "last work"; empty when there are no rounds.</summary>
     public static string Round(LaneView lane) => lane.OpenStep switch

@@ -31,9 +31,9 @@ internal static class BriefingMaking
         var rounds = BriefingWords.Rounds(workout, prescription);
         BriefedPart[] parts =
         [
-            new(rounds is not null ? "Before the rounds" : "To be done", Sets(prescription.Before)),
+            new(rounds is not null ? BriefingWords.BeforeRounds : BriefingWords.ToBeDone, Sets(prescription.Before)),
             new(rounds ?? "", rounds is not null ? Sets(prescription.Round) : []),
-            new(rounds is not null ? "After the rounds" : "Then", Sets(prescription.After)),
+            new(rounds is not null ? BriefingWords.AfterRounds : BriefingWords.Then, Sets(prescription.After)),
         ];
         return new BriefedDivision(prescription.DivisionName, TimeText.Whole(prescription.CapMs), [.. parts.Where(part => part.Sets.Count > 0)]);
 
@@ -46,7 +46,7 @@ internal static class BriefingMaking
         var who = prescriptions.Where(prescription => Does(workout, prescription, movement.Id)).ToList();
         return who.Count == 0 || movement.Id == Engine.Workouts.Movement.TagId
             ? null
-            : new BriefedMovement(SheetMaking.Movement(movement), who.Count == prescriptions.Count ? null : $"{string.Join(", ", who.Select(prescription => prescription.DivisionName))} only");
+            : new BriefedMovement(SheetMaking.Movement(movement), who.Count == prescriptions.Count ? null : BriefingWords.Only(who.Select(prescription => prescription.DivisionName)));
     }
 
     private static bool Does(Workout workout, Prescription prescription, string movement) =>

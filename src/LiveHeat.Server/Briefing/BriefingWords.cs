@@ -1,4 +1,5 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine.Workouts;
 
@@ -7,61 +8,121 @@ namespace LiveHeat.Server.Briefing;
 /// <summary>The words of a briefing.</summary>
 internal static class BriefingWords
 {
+    private static readonly Wording Words = new(typeof(BriefingWords));
+
     /// <summary>What is usually said before a heat; words of our own.</summary>
-    public static readonly IReadOnlyList<string> Cautions =
-    [
-        "Stop at once when you feel pain, or when you are dizzy or short of breath in a way you do not know. Tell your judge.",
-        "Medical staff may stop anyone at any time, and nobody argues.",
-        "On a hot day: drink, keep cool until you are called, and say early that you feel unwell.",
-        "Local rules and licensed practice come first, whatever is written here.",
-        "This software is no safety device: it watches over nobody and calls nobody.",
-    ];
+    public static IReadOnlyList<string> Cautions => [StopOnPain, MedicalStaff, HotDay, LocalRules, NoSafetyDevice];
 
     /// <summary>The tag where the workout says nothing of its own. Common practice, no source; the faults are those of the pad.</summary>
-    public static readonly SheetMovement UsualTag = new(
-        Movement.TagId, "tag", Unit.Reps, "The athlete coming in and the athlete going out touch hands at every change. Until they have, the next athlete may not start.", null,
-        [new("no touch", "The hands did not meet."), new("left too early", "The next athlete was on the way before the touch.")]);
+    public static SheetMovement UsualTag =>
+        new(Movement.TagId, TagName, Unit.Reps, TagStandard, null, [new(NoTouch, NoTouchHow), new(LeftTooEarly, LeftTooEarlyHow)]);
 
-    /// <summary>Where nothing is to be told about a heat that is not there.</summary>
-    public const string NoHeat = "No such heat";
-    public const string NoHeatNext = "No heat of this name was set up here. Look at the address again, or set the heat up at the desk, under Setup.";
-    public const string NobodyOnLanes = "No team stands on a lane of this heat yet, so all divisions are shown. Put teams on lanes at the desk, under Setup.";
-    public const string NoStandard = "Nobody has written this standard down yet. Write it at the desk, under Setup, or let the head judge say it aloud.";
-    public const string NoFaults = "No faults are named. A no-rep is given without a reason; the head judge says what counts.";
+    public static string NoHeat => Words[nameof(NoHeat)];
+
+    public static string NoHeatNext => Words[nameof(NoHeatNext)];
+
+    public static string ToDesk => Words[nameof(ToDesk)];
+
+    public static string NobodyOnLanes => Words[nameof(NobodyOnLanes)];
+
+    public static string NoStandard => Words[nameof(NoStandard)];
+
+    public static string NoFaults => Words[nameof(NoFaults)];
+
+    public static string BeforeRounds => Words[nameof(BeforeRounds)];
+
+    public static string AfterRounds => Words[nameof(AfterRounds)];
+
+    public static string ToBeDone => Words[nameof(ToBeDone)];
+
+    public static string Then => Words[nameof(Then)];
+
+    public static string RelayOrder => Words[nameof(RelayOrder)];
+
+    public static string Lane => Words[nameof(Lane)];
+
+    public static string Team => Words[nameof(Team)];
+
+    public static string Division => Words[nameof(Division)];
+
+    public static string Athletes => Words[nameof(Athletes)];
+
+    public static string TakeCare => Words[nameof(TakeCare)];
+
+    public static string ForBigScreen => Words[nameof(ForBigScreen)];
+
+    public static string SlideOf => Words[nameof(SlideOf)];
+
+    public static string PartOf => Words[nameof(PartOf)];
 
     /// <summary>Over a movement's faults.</summary>
-    public static string FaultsOf(SheetMovement movement) => movement.Id == Movement.TagId ? "Tag fault" : "No-rep";
-
-    public static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}");
-
-    public static string Count(string what, int number) => string.Create(CultureInfo.InvariantCulture, $"{what} {number}");
+    public static string FaultsOf(SheetMovement movement) => movement.Id == Movement.TagId ? TagFault : NoRep;
 
     /// <summary>What stands over the sets that are repeated; null where none are.</summary>
     public static string? Rounds(Workout workout, Prescription prescription) => workout.Scoring switch
     {
-        ScoringRule.MostWork => "Again and again until the time cap",
-        ScoringRule.HeaviestLoad { Attempts: 1 } => "1 attempt at",
-        ScoringRule.HeaviestLoad load => Count(load.Attempts, "attempts each at"),
-        _ => prescription.Rounds switch { 0 => null, 1 => "1 round of", var rounds => Count(rounds, "rounds of") },
+        ScoringRule.MostWork => AgainAndAgain,
+        ScoringRule.HeaviestLoad load => AttemptsAt(load.Attempts),
+        _ => prescription.Rounds == 0 ? null : RoundsOf(prescription.Rounds),
     };
 
     public static BriefedSet Set(PrescribedSet set, Movement movement, ScoringRule? scoring)
     {
-        var what = movement.Unit switch
-        {
-            _ when set.Reading && scoring is ScoringRule.MostReading => movement.Name,
-            Unit.Cal => Count(set.Quantity, $"cal {movement.Name}"),
-            Unit.M => Count(set.Quantity, $"m {movement.Name}"),
-            Unit.Kg or Unit.Lb => movement.Name,
-            _ => Count(set.Quantity, movement.Name),
-        };
+        var name = LibraryTelling.Tell(movement.Name);
+        var what = set.Reading && scoring is ScoringRule.MostReading ? name : StepWords.Amount(set.Quantity, movement.Unit, name);
         string?[] notes =
         [
             set.Load,
-            set.Worth is { } worth && worth != set.Quantity ? Count("counts as", worth) : null,
-            set.Increment > 1 ? Count("counted in steps of", set.Increment) : null,
-            set.Reading || scoring is ScoringRule.HeaviestLoad ? movement.Unit is Unit.Kg or Unit.Lb ? "the judge enters the load" : "the judge enters the reading" : null,
+            set.Worth is { } worth && worth != set.Quantity ? CountsAs(worth) : null,
+            set.Increment > 1 ? StepsOf(set.Increment) : null,
+            set.Reading || scoring is ScoringRule.HeaviestLoad ? movement.Unit is Unit.Kg or Unit.Lb ? EntersLoad : EntersReading : null,
         ];
         return new BriefedSet(what, string.Join(" · ", notes.Where(note => !string.IsNullOrWhiteSpace(note))));
     }
+
+    public static string Only(IEnumerable<string> divisions) => Words.Say(nameof(Only), string.Join(", ", divisions));
+
+    public static string Cap(string time) => Words.Say(nameof(Cap), time);
+
+    public static string Title(string heat) => Words.Say(nameof(Title), heat);
+
+    private static string StopOnPain => Words[nameof(StopOnPain)];
+
+    private static string MedicalStaff => Words[nameof(MedicalStaff)];
+
+    private static string HotDay => Words[nameof(HotDay)];
+
+    private static string LocalRules => Words[nameof(LocalRules)];
+
+    private static string NoSafetyDevice => Words[nameof(NoSafetyDevice)];
+
+    private static string TagName => Words[nameof(TagName)];
+
+    private static string TagStandard => Words[nameof(TagStandard)];
+
+    private static string NoTouch => Words[nameof(NoTouch)];
+
+    private static string NoTouchHow => Words[nameof(NoTouchHow)];
+
+    private static string LeftTooEarly => Words[nameof(LeftTooEarly)];
+
+    private static string LeftTooEarlyHow => Words[nameof(LeftTooEarlyHow)];
+
+    private static string TagFault => Words[nameof(TagFault)];
+
+    private static string NoRep => Words[nameof(NoRep)];
+
+    private static string AgainAndAgain => Words[nameof(AgainAndAgain)];
+
+    private static string EntersLoad => Words[nameof(EntersLoad)];
+
+    private static string EntersReading => Words[nameof(EntersReading)];
+
+    private static string AttemptsAt(int attempts) => Words.Count(nameof(AttemptsAt), attempts);
+
+    private static string RoundsOf(int rounds) => Words.Count(nameof(RoundsOf), rounds);
+
+    private static string CountsAs(int worth) => Words.Say(nameof(CountsAs), worth);
+
+    private static string StepsOf(int increment) => Words.Say(nameof(StepsOf), increment);
 }

@@ -3,15 +3,15 @@ namespace LiveHeat.Server.Briefing;
 /// <summary>Lays a briefing out as slides: the workout for each division, the relay order, each movement and its faults, the cautions.</summary>
 internal static class Slides
 {
-    public static readonly Slide NoHeat = new("none", BriefingWords.NoHeat, "", [new("", BriefingWords.NoHeatNext)]);
+    public static Slide NoHeat => new("none", BriefingWords.NoHeat, "", [new("", BriefingWords.NoHeatNext)]);
 
     public static IReadOnlyList<Slide> Of(HeatBriefing briefing) =>
     [
-        .. briefing.Divisions.Select(division => new Slide("workout", briefing.Workout, $"{division.Name} · time cap {division.Cap}", [.. division.Parts.SelectMany(Part)])),
-        new("relay", "Relay order", briefing.Workout, [.. briefing.Relay.Select(sentence => new SlideLine("", sentence))]),
+        .. briefing.Divisions.Select(division => new Slide("workout", briefing.Workout, $"{division.Name} · {BriefingWords.Cap(division.Cap)}", [.. division.Parts.SelectMany(Part)])),
+        new("relay", BriefingWords.RelayOrder, briefing.Workout, [.. briefing.Relay.Select(sentence => new SlideLine("", sentence))]),
         .. briefing.Tag is { } tag ? Movement(new BriefedMovement(tag, null)) : [],
         .. briefing.Movements.SelectMany(Movement),
-        new("cautions", "Take care", "", [.. BriefingWords.Cautions.Select(caution => new SlideLine("", caution))]),
+        new("cautions", BriefingWords.TakeCare, "", [.. BriefingWords.Cautions.Select(caution => new SlideLine("", caution))]),
     ];
 
     private static IEnumerable<SlideLine> Part(BriefedPart part) =>

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Server.Cards;
@@ -8,11 +9,12 @@ internal static class CardLines
     /// <summary>Longer sets have a box for every ten reps: nobody finds the ninetieth of two hundred boxes.</summary>
     public const int MostBoxes = 150;
 
+    /// <param name="workout">That the plan was made of.</param>
     /// <param name="plan">The lane's plan.</param>
     /// <param name="step">The step.</param>
     /// <param name="named">The round says who does it.</param>
     /// <param name="load">As announced; null when there is none.</param>
-    public static CardLine Of(RelayPlan plan, Step step, bool named, string? load)
+    public static CardLine Of(Workout workout, RelayPlan plan, Step step, bool named, string? load)
     {
         var who = named || step.Kind is StepKind.Tag or StepKind.Finish ? "" : Who(plan, step);
         var (boxes, each) = step.Kind == StepKind.Set ? Boxes(step) : (step.Kind is StepKind.Value or StepKind.Attempt ? 0 : 1, 0);
@@ -23,7 +25,7 @@ internal static class CardLines
             _ => boxes == 1 && step.Quantity > 1 ? CardWords.Of(step.Unit) : null,
         };
         var notes = new[] { load, each > 1 ? CardWords.BoxIs(each, step.Unit) : null }.Where(note => !string.IsNullOrWhiteSpace(note));
-        return new CardLine(step.Number, Kind(step.Kind), step.Label, string.Join(" · ", notes), who, boxes, field)
+        return new CardLine(step.Number, Kind(step.Kind), StepWords.Label(workout, plan, step), string.Join(" · ", notes), who, boxes, field)
         {
             Tallies = step.MinimumEach is { } least ? [.. plan.TeamOrder.Select(athlete => new CardTally(athlete, least > 0 ? CardKindWords.Least(least) : ""))] : [],
         };

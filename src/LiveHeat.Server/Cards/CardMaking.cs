@@ -65,7 +65,7 @@ internal static class CardMaking
             null when plan.Steps.Any(step => step.Round > 0) => CardWords.After,
             _ => CardWords.Work,
         };
-        var round = new CardRound(heading, one, [.. steps.Select(step => CardLines.Of(plan, step, one.Length > 0, loads.GetValueOrDefault(step.Number)))]);
+        var round = new CardRound(heading, one, [.. steps.Select(step => CardLines.Of(workout, plan, step, one.Length > 0, loads.GetValueOrDefault(step.Number)))]);
         var at = plan.Windows.Select((window, i) => (window, i)).FirstOrDefault(pair => steps[0].Number >= pair.window.First && steps[0].Number <= pair.window.Last);
         return at.window is not { } window ? round : round with
         {

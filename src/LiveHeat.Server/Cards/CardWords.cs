@@ -1,4 +1,4 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Server.Cards;
@@ -6,36 +6,68 @@ namespace LiveHeat.Server.Cards;
 /// <summary>The words of the paper scorecards.</summary>
 internal static class CardWords
 {
-    public const string Title = "Scorecards";
-    public const string NoHeat = "No such heat";
-    public const string NoHeatNext = "No heat of this name was set up here. Look at the address again, or set the heat up at the desk, under Setup.";
-    public const string NobodyOnLanes = "No team stands on a lane of this heat yet, so there is no card to print. Put teams on lanes at the desk, under Setup.";
-    public const string CannotBeLaidOut = "This lane's work cannot be laid out: its setup has a mistake. Open the workout and the team at the desk, under Setup.";
-    public const string Print = "Print this page from the browser. Every lane begins on a new sheet.";
-    public const string Lane = "Lane";
-    public const string Cap = "time cap";
-    public const string Judge = "Judge";
-    public const string Time = "time";
-    public const string NoRep = "no-rep";
-    public const string More = "More rounds";
-    public const string Finish = "Finish time";
-    public const string AtCap = "Reps of the open set at the cap";
-    public const string DoneAtCap = "Last set done";
-    public const string Captain = "Captain";
-    public const string Agreed = "agreed";
-    public const string Disputed = "disputed";
-    public const string Signature = "signature";
-    public const string Before = "Before the rounds";
-    public const string After = "After the rounds";
-    public const string Work = "Work";
-    public const string Mark = "One stroke through a box for every rep that counts; one stroke on the no-rep line for every one that does not.";
-    public const string Caution = "Stop at once when you feel pain or are dizzy. Medical staff may stop anyone at any time. Local rules and licensed practice come first. This software is no safety device.";
+    private static readonly Wording Words = new(typeof(CardWords));
 
-    public static string Round(int number) => string.Create(CultureInfo.InvariantCulture, $"Round {number}");
+    public static string NoHeat => Words[nameof(NoHeat)];
 
-    public static string Page(int number, int of) => string.Create(CultureInfo.InvariantCulture, $"sheet {number} of {of}");
+    public static string NoHeatNext => Words[nameof(NoHeatNext)];
 
-    public static string BoxIs(int units, Unit unit) => string.Create(CultureInfo.InvariantCulture, $"a box is {units} {Of(unit)}");
+    public static string ToDesk => Words[nameof(ToDesk)];
 
-    public static string Of(Unit unit) => unit switch { Unit.Reps => "reps", Unit.Cal => "cal", Unit.M => "m", Unit.Lb => "lb", _ => "kg" };
+    public static string NobodyOnLanes => Words[nameof(NobodyOnLanes)];
+
+    public static string CannotBeLaidOut => Words[nameof(CannotBeLaidOut)];
+
+    public static string Print => Words[nameof(Print)];
+
+    public static string Lane => Words[nameof(Lane)];
+
+    public static string Judge => Words[nameof(Judge)];
+
+    public static string JudgeSignature => Words[nameof(JudgeSignature)];
+
+    public static string Time => Words[nameof(Time)];
+
+    public static string NoRep => Words[nameof(NoRep)];
+
+    public static string More => Words[nameof(More)];
+
+    public static string Finish => Words[nameof(Finish)];
+
+    public static string AtCap => Words[nameof(AtCap)];
+
+    public static string DoneAtCap => Words[nameof(DoneAtCap)];
+
+    public static string Captain => Words[nameof(Captain)];
+
+    public static string Agreed => Words[nameof(Agreed)];
+
+    public static string Disputed => Words[nameof(Disputed)];
+
+    public static string Signature => Words[nameof(Signature)];
+
+    public static string Before => Words[nameof(Before)];
+
+    public static string After => Words[nameof(After)];
+
+    public static string Work => Words[nameof(Work)];
+
+    public static string Mark => Words[nameof(Mark)];
+
+    public static string Caution => Words[nameof(Caution)];
+
+    public static string Title(string heat) => Words.Say(nameof(Title), heat);
+
+    public static string Cap(string time) => Words.Say(nameof(Cap), time);
+
+    public static string Round(int number) => Words.Say(nameof(Round), number);
+
+    public static string Page(int number, int of) => Words.Say(nameof(Page), number, of);
+
+    public static string BoxIs(int units, Unit unit) => Words.Say(nameof(BoxIs), $"{units} {Of(unit)}");
+
+    /// <summary>What a box or a field counts. The signs of units are the same in all languages.</summary>
+    public static string Of(Unit unit) => unit switch { Unit.Reps => Reps, Unit.Cal => "cal", Unit.M => "m", Unit.Lb => "lb", _ => "kg" };
+
+    private static string Reps => Words[nameof(Reps)];
 }

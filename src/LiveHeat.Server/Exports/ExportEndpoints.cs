@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Standings;
 using LiveHeat.Contracts.Wire;
@@ -13,11 +14,16 @@ using LiveHeat.Server.Time;
 
 namespace LiveHeat.Server.Exports;
 
-/// <summary>Results, splits, facts and standings for spreadsheets. The same as JSON is at the address without <c>.csv</c>.</summary>
+/// <summary>Results, splits, facts and standings for spreadsheets and programs: in English whoever asks. The same as JSON is at the address without <c>.csv</c>.</summary>
 internal static class ExportEndpoints
 {
-    public static void MapExports(this IEndpointRouteBuilder app)
+    public static void MapExports(this IEndpointRouteBuilder all)
     {
+        var app = all.MapGroup("").AddEndpointFilter((context, next) =>
+        {
+            Tongue.Speak(Tongue.All[0]);
+            return next(context);
+        });
         app.MapGet("/api/heats/{heat}/result.csv", async (string heat, FindHeat heats, Timebase time) =>
                 await Table(heat, heats, time) is { } table ? Result(table) : Nothing(heat))
             .AnyoneMay().Produces<string>(contentType: "text/csv").ProducesProblem(404).WithName("ResultCsv");

@@ -73,7 +73,7 @@ internal sealed class Certificates(HeatLedger ledger, HeatRegistry registry, Sig
         var covered = HeatState.Fold(session.Heat, state.Entries.Where(entry => entry.Sequence <= count));
         var headHash = session.HashAt(count);
         var statement = new CertificateStatement(
-            session.Heat, state.Revision, count, headHash, ResultMaking.Of(covered, headHash, covered.Entries[^1].ReceivedAt)!,
+            session.Heat, state.Revision, count, headHash, ResultMaking.Signed(covered, headHash, covered.Entries[^1].ReceivedAt)!,
             before is null ? null : Convert.ToHexStringLower(SHA256.HashData(CanonicalJson.Bytes(before.Statement))), key.Fingerprint);
         var json = JsonSerializer.SerializeToElement(statement, WireJson.Options);
         return new SignedCertificate(json, Convert.ToBase64String(key.Sign(CanonicalJson.Bytes(json))), Convert.ToBase64String(key.PublicKey));

@@ -159,7 +159,7 @@ internal static class Verification
 
         var entries = export.Entries.Take((int)statement.Count)
             .Select(entry => new Entry(entry.Sequence, entry.ReceivedAt, entry.Sender, WireJson.ReadFact(entry.Body))).ToList();
-        var result = ResultMaking.Of(HeatState.Fold(export.Heat, entries), statement.HeadHash, entries[^1].ReceivedAt);
+        var result = ResultMaking.Signed(HeatState.Fold(export.Heat, entries), statement.HeadHash, entries[^1].ReceivedAt);
         if (CanonicalJson.Text(JsonSerializer.SerializeToElement(result, WireJson.Options))
             != CanonicalJson.Text(JsonSerializer.SerializeToElement(statement.Result, WireJson.Options)))
         {

@@ -3,6 +3,7 @@ using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
+using LiveHeat.Server.Language;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Setup;
 using LiveHeat.Server.Time;
@@ -16,7 +17,7 @@ internal static class ResultPages
     public static void MapResultPages(this IEndpointRouteBuilder app) =>
         app.MapGet("/result/{heat}", Page).AnyoneMay().ExcludeFromDescription();
 
-    private static async Task<IResult> Page(string heat, FindHeat heats, SetupReader setup, Certificates certificates, Timebase time, CancellationToken cancellation)
+    private static async Task<IResult> Page(string heat, HttpRequest request, FindHeat heats, SetupReader setup, Certificates certificates, Timebase time, CancellationToken cancellation)
     {
         var session = await heats.Called(heat);
         var table = session is null ? null : ResultMaking.Of(session.State, session.HeadHash, time.Now);
@@ -26,7 +27,7 @@ internal static class ResultPages
             [nameof(ResultPage.Table)] = table,
             [nameof(ResultPage.Fingerprint)] = certificates.Fingerprint,
             [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatRefusals.Broken(at).Sentence() : null,
-            [nameof(ResultPage.BriefingAddress)] = planned ? $"/briefing/{Uri.EscapeDataString(heat)}" : null,
+            [nameof(ResultPage.BriefingAddress)] = planned ? RequestLanguage.Onward(request, $"/briefing/{Uri.EscapeDataString(heat)}") : null,
             [nameof(ResultPage.AppealWindow)] = AppealLines.Window(session?.State.AppealsUntil, time.Now, Local),
             [nameof(ResultPage.PrintedAt)] = Local(time.Now),
         })

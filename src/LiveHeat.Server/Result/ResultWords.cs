@@ -1,4 +1,5 @@
-using System.Globalization;
+using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
@@ -7,24 +8,24 @@ using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Server.Result;
 
-/// <summary>The words of the result page.</summary>
+/// <summary>What the result page says of a lane and of the rules in force.</summary>
 internal static class ResultWords
 {
-    public static string Place(ResultLane lane) => lane is { Pending: true, Place: not null } ? $"({Place(lane.Place, lane.Tied)}) pending" : Place(lane.Place, lane.Tied);
+    private static readonly Wording Words = new(typeof(ResultWords));
 
-    public static string Place(int? place, bool tied) => place is { } known ? Ordinal(known) + (tied ? " =" : "") : "–";
+    public static string Place(ResultLane lane) => lane is { Pending: true, Place: not null } ? Pending(Place(lane.Place, lane.Tied)) : Place(lane.Place, lane.Tied);
 
-    public static string Reps(int worth) => string.Create(CultureInfo.InvariantCulture, $"{worth} rep{(worth == 1 ? "" : "s")}");
+    public static string Place(int? place, bool tied) => place is { } known ? Numbers.Place(known) + (tied ? " =" : "") : "–";
 
     public static string Score(ResultLane lane) => lane switch
     {
-        { Outcome: Outcome.DidNotStart } => "did not start",
-        { Outcome: Outcome.Disqualified } => "disqualified",
-        { Outcome: Outcome.FinishedTimeUnknown } => "finished, time to be settled",
-        { OfficialMs: { } ms } => TimeText.Of(ms),
+        { Outcome: Outcome.DidNotStart } => DidNotStart,
+        { Outcome: Outcome.Disqualified } => Disqualified,
+        { Outcome: Outcome.FinishedTimeUnknown } => TimeToBeSettled,
+        { OfficialMs: { } ms } => Numbers.Time(ms),
         { RoundsAndReps: { } done } => RoundWords.Of(done),
         { Score: not null } => ScoreWords.Of(lane.Worth, lane.Score),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{lane.Worth} of {lane.WorthOfAll} reps"),
+        _ => RepsOf(lane.Worth, lane.WorthOfAll),
     };
 
     /// <summary>What a step came to beside its time: the load and whether it was a good lift, the reading, no-reps; empty where there is nothing to say.</summary>
@@ -32,20 +33,19 @@ internal static class ResultWords
     {
         if (lane.Attempts?.FirstOrDefault(attempt => attempt.Step == split.Step) is not { } attempt)
         {
-            var noReps = split.NoReps == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{split.NoReps} no-rep{(split.NoReps == 1 ? "" : "s")}");
-            return string.Join(", ", new[] { split.Value?.ToString("#,0.##", CultureInfo.InvariantCulture), noReps }.Where(part => part?.Length > 0));
+            return string.Join(", ", new[] { split.Value is { } value ? Numbers.Of(value) : "", split.NoReps == 0 ? "" : NoReps(split.NoReps) }.Where(part => part.Length > 0));
         }
 
         var load = ScoreWords.Load(attempt.Load, lane.Score);
-        return attempt.Good ? $"{load}, good lift" : attempt.Fault is { } fault ? $"{load}, no lift: {fault}" : $"{load}, no lift";
+        return attempt.Good ? GoodLift(load) : attempt.Fault is { } fault ? NoLiftFor(load, LibraryTelling.Tell(fault)) : NoLift(load);
     }
 
     public static string How(ResultLane lane) => lane.Outcome switch
     {
-        Outcome.Capped when lane.OfficialMs is not null => string.Create(CultureInfo.InvariantCulture, $"time cap, {Missing(lane.WorthOfAll - lane.Worth)}"),
-        Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? "time cap" : "",
-        Outcome.Stopped => lane.Withdrew is true ? "withdrew" : "stopped",
-        Outcome.Working => "still working",
+        Outcome.Capped when lane.OfficialMs is not null => CapMissing(lane.WorthOfAll - lane.Worth),
+        Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? TimeCap : "",
+        Outcome.Stopped => lane.Withdrew is true ? Withdrew : Stopped,
+        Outcome.Working => StillWorking,
         Outcome.Disqualified => lane.Disqualified ?? "",
         _ => "",
     };
@@ -53,57 +53,52 @@ internal static class ResultWords
     /// <summary>How teams rank that have no time of their own, for the foot of the page.</summary>
     public static string Order(ScoringRule rule) => rule switch
     {
-        ScoringRule.HeaviestLoad { LoadSum: LoadSum.SumOfBest } => "The heaviest load first: the best good lift of each athlete, added up. Equal loads share the place.",
-        ScoringRule.HeaviestLoad => "The heaviest load first: the best good lift of any athlete. Equal loads share the place.",
-        ScoringRule.MostReading => "The most on the machines first: the readings added up, their fractions cut. Equal scores share the place.",
-        ScoringRule.MostWork => "As many rounds and reps as possible: the most work first, then who got there first.",
-        ScoringRule.ForTime { Unfinished: Unfinished.CapPlusSeconds } =>
-            "A team that its cap stopped has its cap and one second for each rep that is missing; a finish ranks ahead of the same time, then who got there first.",
-        _ => "Unfinished teams rank after finishers, by reps, then by who got there first.",
+        ScoringRule.HeaviestLoad { LoadSum: LoadSum.SumOfBest } => LoadsSummed,
+        ScoringRule.HeaviestLoad => BestLoad,
+        ScoringRule.MostReading => MostReading,
+        ScoringRule.MostWork => MostWork,
+        ScoringRule.ForTime { Unfinished: Unfinished.CapPlusSeconds } => CapPlusSeconds,
+        _ => AfterFinishers,
     };
 
     /// <summary>Which set parts teams of the same score; empty where none does.</summary>
-    public static string Ties(ResultTable table) => table.Lanes.Select(lane => lane.Tiebreak).OfType<string>().Distinct().ToList() is { Count: > 0 } sets
-        ? $"Before that the tiebreak decides: who was done first with {string.Join(", or ", sets)}."
-        : "";
+    public static string Ties(ResultTable table) => table.Lanes.Select(lane => lane.Tiebreak).OfType<string>().Distinct().ToList() is { Count: > 0 } sets ? TiebreakDecides(Lists.Or(sets)) : "";
 
     public static string Status(ResultTable table) => table.Status switch
     {
-        "certified" => "Certified",
-        "frozen" => "Frozen: under review",
-        _ => "Provisional: not official",
+        "certified" => Certified,
+        "frozen" => Frozen,
+        _ => Provisional,
     };
 
     public static string RoundingRule(Rounding rule) => rule switch
     {
-        Rounding.UpTenth => "hand times, rounded up to the next 0.1 s",
-        Rounding.UpSecond => "rounded up to the next second",
-        Rounding.UpHundredth => "rounded up to the next 0.01 s",
-        _ => "cut to 0.01 s",
+        Rounding.UpTenth => UpTenth,
+        Rounding.UpSecond => UpSecond,
+        Rounding.UpHundredth => UpHundredth,
+        _ => CutHundredth,
     };
 
-    public static string TimekeeperRule(Engine.Timing.TimekeeperRule rule) => rule == Engine.Timing.TimekeeperRule.Athletics
-        ? "several timekeepers: two that agree, else the middle; the longer of two"
-        : "several timekeepers: two that agree, else the middle; the average of two";
+    public static string TimekeeperRule(Engine.Timing.TimekeeperRule rule) => rule == Engine.Timing.TimekeeperRule.Athletics ? LongerOfTwo : AverageOfTwo;
 
-    public static string Who(Role role) => role == Role.Organiser ? "organiser" : "head judge";
+    public static string Who(Role role) => role == Role.Organiser ? Organiser : HeadJudge;
 
     public static string Penalties(ResultLane lane)
     {
         var parts = lane.Penalties.Select(penalty => string.Join(" ", new[]
         {
-            penalty.AddMs > 0 ? $"+{TimeText.Of(penalty.AddMs)}" : "",
+            penalty.AddMs > 0 ? $"+{Numbers.Time(penalty.AddMs)}" : "",
             penalty.Reps > 0 ? $"−{ScoreWords.Of(penalty.Reps * (lane.Score?.Scale ?? 1), lane.Score)}" : "",
-            penalty.Reason.Length > 0 ? $"({penalty.Reason})" : "(reason to follow)",
+            penalty.Reason.Length > 0 ? $"({penalty.Reason})" : ReasonToFollow,
         }.Where(part => part.Length > 0))).ToList();
         if (lane.AdjustMs != 0)
         {
-            parts.Add($"time adjusted {(lane.AdjustMs > 0 ? "+" : "")}{TimeText.Of(lane.AdjustMs)}");
+            parts.Add(Adjusted($"{(lane.AdjustMs > 0 ? "+" : "")}{Numbers.Time(lane.AdjustMs)}"));
         }
 
         if (lane.Tiebreak is { } set && lane.Outcome is Outcome.Capped or Outcome.Stopped or Outcome.Working or Outcome.Through)
         {
-            parts.Add($"tiebreak {(lane.TiebreakMs is { } ms ? TimeText.Of(ms) : "–")} at {set}");
+            parts.Add(TiebreakAt(lane.TiebreakMs is { } ms ? Numbers.Time(ms) : "–", set));
         }
 
         if (lane.NotRanked is { } apart)
@@ -119,28 +114,101 @@ internal static class ResultWords
 
         if (lane.TimekeeperMs.Count > 0)
         {
-            parts.Add($"timekeepers {string.Join(", ", lane.TimekeeperMs.Select(TimeText.Of))}");
+            parts.Add(Timekeepers(string.Join(", ", lane.TimekeeperMs.Select(ms => Numbers.Time(ms)))));
         }
 
         if (lane.CountsInHeat is { } rerun)
         {
-            parts.Add($"rerun: heat {rerun} counts");
+            parts.Add(Rerun(rerun));
         }
 
         if (lane.HeldMs > 0)
         {
-            parts.Add($"held {TimeText.Tenths(lane.HeldMs)}");
+            parts.Add(Held(Numbers.Time(TimeText.Tenths(lane.HeldMs))));
         }
 
         return string.Join("; ", parts);
     }
 
-    public static string ReadBack(ReadBack? read) => read is null ? "" : $"{(read.Agreed ? "agreed" : "disputed")} by {read.Name}";
+    public static string ReadBack(ReadBack? read) => read is null ? "" : read.Agreed ? AgreedBy(read.Name) : DisputedBy(read.Name);
 
-    private static string Missing(int reps) => reps == 1 ? "1 rep missing" : string.Create(CultureInfo.InvariantCulture, $"{reps} reps missing");
+    private static string DidNotStart => Words[nameof(DidNotStart)];
 
-    private static string Ordinal(int place) => place.ToString(CultureInfo.InvariantCulture) + (place % 100 is 11 or 12 or 13 ? "th" : (place % 10) switch
-    {
-        1 => "st", 2 => "nd", 3 => "rd", _ => "th",
-    });
+    private static string Disqualified => Words[nameof(Disqualified)];
+
+    private static string TimeToBeSettled => Words[nameof(TimeToBeSettled)];
+
+    private static string TimeCap => Words[nameof(TimeCap)];
+
+    private static string Stopped => Words[nameof(Stopped)];
+
+    private static string Withdrew => Words[nameof(Withdrew)];
+
+    private static string StillWorking => Words[nameof(StillWorking)];
+
+    private static string LoadsSummed => Words[nameof(LoadsSummed)];
+
+    private static string BestLoad => Words[nameof(BestLoad)];
+
+    private static string MostReading => Words[nameof(MostReading)];
+
+    private static string MostWork => Words[nameof(MostWork)];
+
+    private static string CapPlusSeconds => Words[nameof(CapPlusSeconds)];
+
+    private static string AfterFinishers => Words[nameof(AfterFinishers)];
+
+    private static string Certified => Words[nameof(Certified)];
+
+    private static string Frozen => Words[nameof(Frozen)];
+
+    private static string Provisional => Words[nameof(Provisional)];
+
+    private static string UpTenth => Words[nameof(UpTenth)];
+
+    private static string UpSecond => Words[nameof(UpSecond)];
+
+    private static string UpHundredth => Words[nameof(UpHundredth)];
+
+    private static string CutHundredth => Words[nameof(CutHundredth)];
+
+    private static string LongerOfTwo => Words[nameof(LongerOfTwo)];
+
+    private static string AverageOfTwo => Words[nameof(AverageOfTwo)];
+
+    private static string Organiser => Words[nameof(Organiser)];
+
+    private static string HeadJudge => Words[nameof(HeadJudge)];
+
+    private static string ReasonToFollow => Words[nameof(ReasonToFollow)];
+
+    private static string Pending(string place) => Words.Say(nameof(Pending), place);
+
+    private static string RepsOf(int done, int all) => Words.Say(nameof(RepsOf), done, all);
+
+    private static string NoReps(int count) => Words.Count(nameof(NoReps), count);
+
+    private static string GoodLift(string load) => Words.Say(nameof(GoodLift), load);
+
+    private static string NoLift(string load) => Words.Say(nameof(NoLift), load);
+
+    private static string NoLiftFor(string load, string fault) => Words.Say(nameof(NoLiftFor), load, fault);
+
+    private static string CapMissing(int reps) => Words.Count(nameof(CapMissing), reps);
+
+    private static string TiebreakDecides(string sets) => Words.Say(nameof(TiebreakDecides), sets);
+
+    private static string Adjusted(string time) => Words.Say(nameof(Adjusted), time);
+
+    private static string TiebreakAt(string time, string set) => Words.Say(nameof(TiebreakAt), time, set);
+
+    private static string Timekeepers(string times) => Words.Say(nameof(Timekeepers), times);
+
+    private static string Rerun(HeatId heat) => Words.Say(nameof(Rerun), heat);
+
+    private static string Held(string time) => Words.Say(nameof(Held), time);
+
+    private static string AgreedBy(string name) => Words.Say(nameof(AgreedBy), name);
+
+    private static string DisputedBy(string name) => Words.Say(nameof(DisputedBy), name);
 }

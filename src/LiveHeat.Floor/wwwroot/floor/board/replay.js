@@ -2,6 +2,7 @@
 // instant, ?replay=known when the ledger had it; ?speed=4 sets the speed, ?at=272000 stands at a heat time in milliseconds.
 import { make } from './nodes.js';
 import { words } from './words.js';
+import { ownLanguage } from '../words/words.js';
 
 const SPEEDS = [0.5, 1, 2, 4, 8, 16];
 const LEAD_MS = 3_000;               // begin a little before GO
@@ -54,7 +55,7 @@ export class Player {
  * @param {string} heat @param {string} by happened or known @param {URLSearchParams} options
  */
 export async function playAgain(board, clock, main, heat, by, options) {
-  const answer = await fetch(`/api/heats/${encodeURIComponent(heat)}/replay?by=${by === 'known' ? 'known' : 'happened'}`);
+  const answer = await fetch(`/api/heats/${encodeURIComponent(heat)}/replay?by=${by === 'known' ? 'known' : 'happened'}`, { headers: ownLanguage() });
   if (!answer.ok) {
     const problem = await answer.json().catch(() => ({}));
     main.prepend(make('p', 'replay-refused', problem.detail ?? words.noReplay));

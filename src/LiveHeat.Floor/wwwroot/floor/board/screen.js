@@ -11,6 +11,7 @@ import { countOf, isLive, isRecalled, sceneOf } from './scene.js';
 import { standingOf } from './standing.js';
 import { Summary, summaryOf } from './summary.js';
 import { ordinal, words } from './words.js';
+import { ownLanguage } from '../words/words.js';
 
 const ASK_AGAIN_MS = 2_000;
 const LOOK_EVERY_MS = 250;          // age and summary need no more
@@ -177,7 +178,7 @@ function fits(sheet, frame) { return sheet.heat === frame.heat && sheet.sheet ==
 /** Reads JSON from the server; null when it cannot be had now: whoever asked asks again. */
 async function read(address) {
   try {
-    const answer = await fetch(address, { headers: { accept: 'application/json' }, cache: 'no-cache' });
+    const answer = await fetch(address, { headers: { accept: 'application/json', ...ownLanguage() }, cache: 'no-cache' });
     return answer.ok ? await answer.json() : null;
   } catch { return null; }
 }

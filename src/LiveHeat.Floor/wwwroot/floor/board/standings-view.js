@@ -2,6 +2,7 @@
 import { fitLine, fitWords, isReadable } from './fit.js';
 import { make, mark, nameOf } from './nodes.js';
 import { ordinal, words } from './words.js';
+import { ownLanguage } from '../words/words.js';
 
 const READ_EVERY_MS = 20_000;
 const ROW = 1.5;                       // height of a row in least text
@@ -41,7 +42,7 @@ export class StandingsView {
   refresh(at) {
     if (at - this.readAt < READ_EVERY_MS) return;
     this.readAt = at;
-    fetch('/api/standings', { cache: 'no-cache' }).then(answer => (answer.ok ? answer.json() : null)).then(table => { this.table = table ?? this.table; }, () => {});
+    fetch('/api/standings', { cache: 'no-cache', headers: ownLanguage() }).then(answer => (answer.ok ? answer.json() : null)).then(table => { this.table = table ?? this.table; }, () => {});
   }
 
   /** How many pages there are. @param {number} least size of text, CSS pixels */

@@ -1,7 +1,7 @@
 // The briefing as slides: one at a time, turned by itself, by arrow keys and by click. The server writes them all into the page;
 // they are split by what fits on this screen (split.js). Address options: ?every=20 seconds a slide, 0 turns only by hand.
 // For tests main carries data-ready once it is laid out, and the slide on the screen data-shown.
-import { layOut } from './split.js';
+import { layOut, filled } from './split.js';
 import { everyMs, keyTurn, clickTurn, placeOf } from './turning.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('slides'));
@@ -37,7 +37,7 @@ function show(place) {
   slides.forEach((slide, i) => slide.toggleAttribute('data-shown', i === shown));
   const turning = every > 0 && slides.length > 1;
   foot.toggleAttribute('data-turning', turning);
-  /** @type {Element} */ (foot.firstElementChild).textContent = slides.length > 1 ? `${shown + 1} of ${slides.length}` : '';
+  /** @type {Element} */ (foot.firstElementChild).textContent = slides.length > 1 ? filled(main.dataset.here, shown + 1, slides.length) : '';
   const roll = /** @type {Element} */ (foot.lastElementChild);
   roll.replaceWith(roll.cloneNode());                   // rolls out anew
   clearTimeout(timer);

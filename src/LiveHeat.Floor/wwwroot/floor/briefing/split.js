@@ -23,10 +23,13 @@ export function layOut(main, written, foot) {
     slide.dataset.size = SPLIT_SIZE;
     const parts = [slide];
     for (let last = slide, next; parts.length < MOST_PARTS && (next = splitOff(last)); last = next) parts.push(next);
-    parts.forEach((part, i) => { if (parts.length > 1) /** @type {Element} */ (part.querySelector('.part-of')).textContent = `part ${i + 1} of ${parts.length}`; });
+    parts.forEach((part, i) => { if (parts.length > 1) /** @type {Element} */ (part.querySelector('.part-of')).textContent = filled(main.dataset.part, i + 1, parts.length); });
     return parts;
   });
 }
+
+/** The page's words with their places filled: "{0} of {1}". @param {string|undefined} words @param {...number} places */
+export function filled(words, ...places) { return (words ?? '').replace(/\{(\d)\}/g, (_, place) => String(places[place])); }
 
 const linesOf = slide => /** @type {HTMLElement} */ (slide.querySelector('.lines'));
 const bottomOf = element => element.getBoundingClientRect().bottom;

@@ -18,6 +18,9 @@ export function languageOf(...wishes) {
   return wishes.map(known).find(Boolean) ?? FIRST;
 }
 
+/** What a page asks the server with, so that labels are in its own language and not the device's. The server wrote it into the page. */
+export function ownLanguage() { return document.documentElement.lang ? { 'accept-language': document.documentElement.lang } : {}; }
+
 export class Words {
   /** @param {Record<string, string>} table @param {string} language */
   constructor(table, language) {
