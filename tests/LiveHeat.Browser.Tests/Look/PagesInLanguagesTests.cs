@@ -20,7 +20,7 @@ public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
     [InlineData("fr")]
     public async Task Nothing_is_cut_in_long_languages(string language)
     {
-        var heat = await Hall.Call(Work(), new(1, "Die Unermüdlichen von der Hafenstraße 27", Athletes), new(2, "Les Increvables du Quai Saint-Nicolas", Athletes));
+        var heat = await Hall.Call(Work(), new Entrant(1, "Die Unermüdlichen von der Hafenstraße 27", Athletes), new Entrant(2, "Les Increvables du Quai Saint-Nicolas", Athletes));
         var page = await Page(1280, 720);
         var faults = new List<string>();
         foreach (var (width, height, media) in new[] { (1280, 720, Media.Screen), (390, 844, Media.Screen), (PaperWidth, PaperHeight, Media.Print) })
@@ -46,7 +46,7 @@ public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
     [InlineData("fr", "1 sur")]
     public async Task Slides_are_whole_and_can_be_read_from_the_stands(string language, string first)
     {
-        var heat = await Hall.Plan(Work(), new(1, "Die Unermüdlichen von der Hafenstraße 27", Athletes));
+        var heat = await Hall.Plan(Work(), new Entrant(1, "Die Unermüdlichen von der Hafenstraße 27", Athletes));
         var slides = new BriefingSlides(await Page(1280, 720), Hall.Site);
         await slides.Open(heat.Id, $"&every=0&lang={language}");
         await Expect(slides.Here).ToContainTextAsync(first);
