@@ -119,7 +119,6 @@ public static class ResultMaking
         {
             RoundsAndReps = plan.Endless && plan.Windows.Count == 0 ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,
             Score = ScoreWords.UnlessWork(plan),
-            Withdrew = lane.Stopped == StopReason.Withdrew && line.Outcome == Outcome.Stopped ? true : null,
             Attempts = plan.Scoring is ScoringRule.HeaviestLoad
                 ? lane.Attempts.Select(attempt => new ResultAttempt(attempt.Step, attempt.Athlete == 0 ? "" : plan.Athletes[attempt.Athlete - 1], attempt.Load, attempt.Good, attempt.Fault)).ToItems()
                 : null,

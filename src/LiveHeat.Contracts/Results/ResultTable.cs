@@ -50,9 +50,6 @@ public sealed record ResultLane(
     /// <summary>Why the team is disqualified; null when it is not.</summary>
     public string? Disqualified { get; init; }
 
-    /// <summary>With <see cref="Outcome.Stopped"/>: the team gave up by itself. Null for anything else: everybody may read a result, and why somebody was stopped for health is nobody's business.</summary>
-    public bool? Withdrew { get; init; }
-
     /// <summary>What the workout's consequences came to, a sentence each; those that are a penalty stand among the penalties.</summary>
     public Items<string> Consequences { get; init; }
 

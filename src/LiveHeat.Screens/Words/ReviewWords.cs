@@ -23,7 +23,7 @@ public static class ReviewWords
         Outcome.Disqualified => Words.Say($"{nameof(Score)}.Disqualified", lane.Disqualified),
         Outcome.Finished => TimeWords.Exact(lane.OfficialMs ?? 0),
         Outcome.FinishedTimeUnknown => TimeUnknown,
-        Outcome.Stopped => Words.Say(lane.Withdrew is true ? $"{nameof(Score)}.Withdrew" : $"{nameof(Score)}.Stopped", Work(lane)),
+        Outcome.Stopped => Words.Say($"{nameof(Score)}.Stopped", Work(lane)),
         Outcome.Capped when lane is { RoundsAndReps: null, Score: null, OfficialMs: { } ms } => $"{TimeWords.Exact(ms)} ({Work(lane)})",
         _ => Work(lane),
     };

@@ -44,7 +44,7 @@ internal static class ResultWords
     {
         Outcome.Capped when lane.OfficialMs is not null => CapMissing(lane.WorthOfAll - lane.Worth),
         Outcome.Capped => lane.RoundsAndReps is null && lane.Score is null ? TimeCap : "",
-        Outcome.Stopped => lane.Withdrew is true ? Withdrew : Stopped,
+        Outcome.Stopped => Withdrew,     // Whether it was for health is nobody's business: one word for both.
         Outcome.Working => StillWorking,
         Outcome.Disqualified => lane.Disqualified ?? "",
         _ => "",
@@ -140,7 +140,6 @@ internal static class ResultWords
 
     private static string TimeCap => Words[nameof(TimeCap)];
 
-    private static string Stopped => Words[nameof(Stopped)];
 
     private static string Withdrew => Words[nameof(Withdrew)];
 

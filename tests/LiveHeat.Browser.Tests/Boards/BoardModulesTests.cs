@@ -111,7 +111,7 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
             ].map(lane => standing.standingOf(lane, 'running')).map(({ place, rank, beside }) => `${place?.number ?? '-'} ${rank} ${beside}`.trim())
             """);
 
-        Assert.Equal(["1 1 leads", "2 2 8 s", "2 2 < 1 s", "2 2 −14 reps", "- 0", "- 0 withdrawn"], told);
+        Assert.Equal(["1 1 leads", "2 2 8 s", "2 2 < 1 s", "2 2 −14 reps", "- 0", "- 0 did not start"], told);
     }
 
     /// <summary>The leader's score stands where others have their gap; a penalty's reps are gone from it.</summary>
