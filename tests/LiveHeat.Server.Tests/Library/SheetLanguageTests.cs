@@ -6,6 +6,7 @@ using LiveHeat.Contracts.Sheets;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
+using LiveHeat.Server.Briefing;
 using LiveHeat.Server.Rehearsal;
 using LiveHeat.Testing;
 using LiveHeat.Testing.Hosting;
@@ -50,6 +51,18 @@ public sealed class SheetLanguageTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    [InlineData("es")]
+    [InlineData("fr")]
+    public void The_briefing_names_the_usual_tags_faults_as_a_pad_does(string language)
+    {
+        Tongue.Speak(language);
+
+        Assert.Equal(new[] { "no touch", "left too early" }.Select(LibraryTelling.Tell), BriefingWords.UsualTag.Faults.Select(fault => fault.Name));
+    }
+
     [Fact]
     public void In_the_workouts_own_language_no_fault_needs_words() =>
         Assert.Equal((null, false), (DemoSheets.Sheet(1).FaultWords, JsonSerializer.Serialize(DemoSheets.Sheet(1), WireJson.Options).Contains("faultWords", StringComparison.Ordinal)));
@@ -73,7 +86,7 @@ public sealed class SheetLanguageTests : IDisposable
 
         Assert.Equal(["hips above the knees", "hips above the knees"], (await heat.Taps()).Select(line => line.Fact).OfType<HeatFact.NoRep>().Select(tap => tap.Fault));
         var watch = (await floor.HeadJudge.Get($"{heat.Path}/judging", ("Accept-Language", "de"))).Read<JudgingTable>();
-        Assert.All(watch.Lanes, lane => Assert.Equal(("wall balls", 1, 1), (lane.Movements[0].Movement, lane.Movements[0].NoReps, lane.Movements[0].FloorNoReps)));
+        Assert.All(watch.Lanes, lane => Assert.Equal(("Wall Balls", 1, 1), (lane.Movements[0].Movement, lane.Movements[0].NoReps, lane.Movements[0].FloorNoReps)));
     }
 
     /// <summary>As a pad shows it.</summary>
