@@ -20,7 +20,7 @@ public sealed class RefusalLanguageTests(SharedFloor shared) : FloorTest(shared)
     [InlineData("en", "The heat still runs. End it first.")]
     [InlineData("de-CH, fr;q=0.5", "Der Lauf ist noch nicht zu Ende. Zuerst beenden.")]
     [InlineData("fr-CA", "La série est encore en cours. La terminer d’abord.")]
-    [InlineData("es", "La serie sigue en marcha. Termínala primero.")]
+    [InlineData("es", "La serie sigue en marcha. Termínela primero.")]
     [InlineData("ja", "The heat still runs. End it first.")]
     public async Task A_command_is_refused_in_the_language_of_its_browser_with_the_same_code(string wish, string sentence)
     {
@@ -76,8 +76,8 @@ public sealed class RefusalLanguageTests(SharedFloor shared) : FloorTest(shared)
 
         Assert.Equal(
             [
-                ("not-your-lane", "Este teléfono nunca ha juzgado la calle 2. Enseña el toque al juez principal."),
-                ("unreadable", "No se puede leer este toque: su campo lane no es como debe ser. Enséñaselo al juez principal; queda guardado en el teléfono."),
+                ("not-your-lane", "Este móvil nunca ha juzgado la calle 2. Enseñe el toque al juez principal."),
+                ("unreadable", "No se puede leer este toque: su campo lane no es como debe ser. Enséñeselo al juez principal; queda guardado en el móvil."),
             ],
             receipts.Select(receipt => (receipt.Code, receipt.Detail)));
     }
