@@ -31,14 +31,16 @@ public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
             {
                 await page.GotoAsync($"{Hall.Site}{address}?lang={language}");
                 await Expect(page.Locator("html")).ToHaveAttributeAsync("lang", language);
-                faults.AddRange((await page.Faults("main", scrolls: true)).Select(fault => $"{address}, {width}, {media}: {fault}"));
+                // The standings have a column a workout: their table may be pushed aside, the page may not.
+                faults.AddRange(address == "standings"
+                    ? await page.EvaluateAsync<string[]>("() => document.documentElement.scrollWidth > innerWidth ? [`standings: ${document.documentElement.scrollWidth} > ${innerWidth}`] : []")
+                    : (await page.Faults("main", scrolls: true)).Select(fault => $"{address}, {width}, {media}: {fault}"));
                 await Expect(page.Locator(".languages")).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Visible = media == Media.Screen && !address.Contains("briefing", StringComparison.Ordinal) && !address.Contains("cards", StringComparison.Ordinal) });
             }
         }
 
         var high = await page.EvaluateAsync<string[]>($"() => [...document.querySelectorAll('.sheet')].filter(one => one.offsetHeight > {PaperHeight}).map(one => `${{one.dataset.lane}}: ${{one.offsetHeight}}`)");
-        Assert.Empty(faults);
-        Assert.Empty(high);
+        Assert.Equal("", string.Join('\n', faults.Concat(high)));
     }
 
     [Theory]
