@@ -11,7 +11,7 @@ namespace LiveHeat.Browser.Look;
 public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
 {
     /// <summary>A4 without its margins, CSS pixels: 186 by 275 mm at 96 to the inch.</summary>
-    private const int PaperWidth = 703, PaperHeight = 1039;
+    private const int PaperWidth = 703, PaperHeight = 1039, LandscapeWidth = 1031;
 
     private static readonly string[] Athletes = ["Maximiliane-Sophie", "Þorgerður", "Guðbjörg", "Xe"];
 
@@ -25,10 +25,11 @@ public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
         var faults = new List<string>();
         foreach (var (width, height, media) in new[] { (1280, 720, Media.Screen), (390, 844, Media.Screen), (PaperWidth, PaperHeight, Media.Print) })
         {
-            await page.SetViewportSizeAsync(width, height);
             await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = media });
             foreach (var address in new[] { $"result/{heat.Id}", "standings", $"briefing/{heat.Id}", $"cards/{heat.Id}" }.Where(address => width >= PaperWidth || !address.StartsWith("cards", StringComparison.Ordinal)))
             {
+                // The standings are printed across.
+                await page.SetViewportSizeAsync(media == Media.Print && address == "standings" ? LandscapeWidth : width, height);
                 await page.GotoAsync($"{Hall.Site}{address}?lang={language}");
                 await Expect(page.Locator("html")).ToHaveAttributeAsync("lang", language);
                 // The standings have a column a workout: their table may be pushed aside, the page may not.
