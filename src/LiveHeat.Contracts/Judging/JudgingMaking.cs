@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Library;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Judging;
@@ -43,7 +44,7 @@ public static class JudgingMaking
         var (reps, noReps) = (group.Sum(set => set.Reps), group.Sum(set => set.NoReps));
         var floor = all.Where(set => set.Movement == group.Key).ToList();
         var (floorReps, floorNoReps) = (floor.Sum(set => set.Reps) - reps, floor.Sum(set => set.NoReps) - noReps);
-        return new JudgingMovement(group.Key, reps, noReps, JudgingRate.Of(noReps, reps), floorReps, floorNoReps, JudgingRate.Of(floorNoReps, floorReps));
+        return new JudgingMovement(LibraryTelling.Tell(group.Key), reps, noReps, JudgingRate.Of(noReps, reps), floorReps, floorNoReps, JudgingRate.Of(floorNoReps, floorReps));
     }).ToItems();
 
     /// <summary>Who had the lane's primary seat when the set was done; empty when nobody had.</summary>
