@@ -31,8 +31,7 @@ public static class ProblemReading
 
         return new Problem(
             code, Text(body, "detail") ?? Text(body, "title") ?? code, [.. Fields(body)],
-            body.TryGetProperty("head", out var head) && head.ValueKind == JsonValueKind.Number && head.TryGetInt64(out var sequence) ? sequence : null,
-            [.. Items(body, "news").Select(item => item.ValueKind == JsonValueKind.String ? item.GetString()! : item.ToString())]);
+            body.TryGetProperty("head", out var head) && head.ValueKind == JsonValueKind.Number && head.TryGetInt64(out var sequence) ? sequence : null);
     }
 
     private static IEnumerable<FieldProblem> Fields(JsonElement body) =>

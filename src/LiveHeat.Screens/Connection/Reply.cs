@@ -7,8 +7,7 @@ namespace LiveHeat.Screens.Connection;
 /// <param name="Detail">A sentence to show.</param>
 /// <param name="Errors">Field by field, for a form.</param>
 /// <param name="Head">With "head-moved": the newest sequence.</param>
-/// <param name="News">With "head-moved": what is new, in words.</param>
-public sealed record Problem(string Code, string Detail, IReadOnlyList<FieldProblem> Errors, long? Head, IReadOnlyList<string> News)
+public sealed record Problem(string Code, string Detail, IReadOnlyList<FieldProblem> Errors, long? Head)
 {
     /// <summary>The server was not reached, or did not answer in time.</summary>
     public const string NoAnswer = "no-answer";
@@ -17,7 +16,7 @@ public sealed record Problem(string Code, string Detail, IReadOnlyList<FieldProb
     public const string OddAnswer = "odd-answer";
 
     /// <summary>A problem of a code and a sentence alone.</summary>
-    public static Problem Of(string code, string detail) => new(code, detail, [], null, []);
+    public static Problem Of(string code, string detail) => new(code, detail, [], null);
 }
 
 /// <summary>The server's answer: a value, or a problem.</summary>

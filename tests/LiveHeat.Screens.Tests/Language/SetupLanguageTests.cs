@@ -28,6 +28,9 @@ namespace LiveHeat.Screens.Language;
 /// <summary>The pages that set up and look back, in the three other languages: no English of ours is left on them, whatever is chosen, wrong or missing.</summary>
 public sealed class SetupLanguageTests : BunitContext, IAsyncLifetime
 {
+    /// <summary>The library\'s own second is too little on a busy machine.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
     private static readonly SetupAll Empty = new(new CompetitionSetup(""), [], [], [], []) { Movements = [] };
 
     private static readonly SetupAll Full = new(
@@ -143,7 +146,7 @@ public sealed class SetupLanguageTests : BunitContext, IAsyncLifetime
         IsTold<JudgesPage>(language, least: 5);
         var judging = IsTold<JudgingPage>(language, id: Some.Heat.Value);
         Services.GetRequiredService<HeatStore>().Take(SomeHeat.Told("start\nlane 1 step 1 done at 0:30").Frame);
-        judging.WaitForElement("[data-stands-out=yes]");
+        judging.WaitForElement("[data-stands-out=yes]", Patience);
         Holds(language, judging, 10);
         Holds(language, Render<JudgingLaneCard>(card => card.Add(one => one.Lane, SomeJudging.Lane(1)).Add(one => one.Most, 1).Add(one => one.Aside, true).Add(one => one.TakeUp, () => { })), 5);
         Holds(language, Render<JudgingQuestions>(part => part.Add(one => one.Lanes, [SomeJudging.Lane(1), SomeJudging.Lane(2)]).Add(one => one.PutAside, (LaneNumber _) => { })), 2);

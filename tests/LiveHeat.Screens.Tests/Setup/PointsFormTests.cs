@@ -86,7 +86,7 @@ public sealed class PointsFormTests : BunitContext
     [Fact]
     public void What_the_server_refuses_stands_at_the_workout_it_is_about()
     {
-        answer = new Problem("wrong-setup", "One thing is wrong.", [new FieldProblem("cuts[0].goOn", "At least one team must go on."), new FieldProblem("exclusionsFrom[0]", "From 2 on.")], null, []);
+        answer = new Problem("wrong-setup", "One thing is wrong.", [new FieldProblem("cuts[0].goOn", "At least one team must go on."), new FieldProblem("exclusionsFrom[0]", "From 2 on.")], null);
         var form = Form(new PointsSetup { ExclusionsFrom = [1], Cuts = [new CutSetup("w2", 0)] });
         form.Find("[data-act=save-points]").Click();
         Assert.Contains("At least one team must go on.", form.Find("[data-workout=w2]").TextContent, StringComparison.Ordinal);
