@@ -24,7 +24,7 @@ public sealed class SetupLookTests(Hall hall) : HallTest(hall)
         var desk = new DeskScreen(await Page(1440, 900, locale: "de-DE"), Hall.Site);
         await desk.SignIn(Hall.Passphrase, "Ona");
         await Expect(desk.Page.Locator("html")).ToHaveAttributeAsync("lang", "de");
-        await Expect(desk.Act("go-setup")).ToHaveTextAsync("Einrichten");
+        await Expect(desk.Act("go-setup")).ToHaveTextAsync("Einrichtung");
 
         var faults = new List<string>();
         foreach (var (address, shown) in Pages)
