@@ -89,8 +89,8 @@ class Pad {
     const { known, step } = this.model, used = name => new Set(known.filter(({ fact: one }) => one.fault === name).map(({ fact: { id } }) => id)).size;
     const faults = [...step.faults].sort((one, other) => used(other) - used(one));   // those of this heat first; the workout's order among equals
     this.record(stamp, fact);
-    const { id } = this.recorder.storing.at(-1).fact;
-    if (faults.length) this.set({ faultsFor: { id, stamp, fact, faults, until: performance.now() + FAULTS_MS } });
+    const { id, instant, uncertaintyMs } = this.recorder.storing.at(-1).fact;
+    if (faults.length) this.set({ faultsFor: { id, stamp, fact: { ...fact, instant, uncertaintyMs }, faults, until: performance.now() + FAULTS_MS } });
   }
 
   giveFault(fault) {
