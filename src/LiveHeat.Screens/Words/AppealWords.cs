@@ -1,5 +1,7 @@
 using LiveHeat.Contracts.Language;
+using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Appeals;
 
 namespace LiveHeat.Screens.Words;
@@ -55,11 +57,13 @@ public static class AppealWords
     public static string Kind(DecisionKind kind) => kind == DecisionKind.NoChange ? NoChange : Words[$"{nameof(Kind)}.{kind}"];
 
     /// <summary>What came of an appeal: "5 s taken", "2 reps given back", "the result stands".</summary>
-    public static string Outcome(AppealOutcome outcome, int addMs, int reps, HeatId? inHeat) => outcome switch
+    public static string Outcome(AppealOutcome outcome, int addMs, int reps, HeatId? inHeat, ScoreUnit? score) => outcome switch
     {
         AppealOutcome.Seconds => Words.Say(addMs < 0 ? $"{nameof(Outcome)}.Given" : $"{nameof(Outcome)}.Added", SecondsText.Length(Math.Abs((long)addMs))),
-        AppealOutcome.Reps => Words.Say(reps < 0 ? $"{nameof(Outcome)}.Given" : $"{nameof(Outcome)}.Taken", CommonWords.Reps(Math.Abs(reps))),
+        AppealOutcome.Reps => Words.Say(reps < 0 ? $"{nameof(Outcome)}.Given" : $"{nameof(Outcome)}.Taken", Amount(Math.Abs(reps), score)),
         AppealOutcome.Rerun => Words.Say($"{nameof(Outcome)}.Rerun", inHeat),
         _ => NoChange,
     };
+
+    private static string Amount(int amount, ScoreUnit? score) => score is { Unit: not Unit.Reps } unit ? ScoreWords.Of(amount * unit.Scale, unit) : CommonWords.Reps(amount);
 }

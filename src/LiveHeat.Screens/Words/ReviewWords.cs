@@ -32,7 +32,7 @@ public static class ReviewWords
     public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{RulingWords.Penalty(penalty.AddMs, penalty.Reps, lane.Score)}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
         .Concat(lane.Consequences)
         .Concat(lane.NotRanked is { } apart ? [apart] : [])
-        .Concat(lane.Appeals.Select(appeal => Appeal(appeal.Member, appeal.Outcome is { } outcome ? AppealWords.Outcome(outcome, appeal.AddMs, appeal.Reps, appeal.InHeat) : AppealWords.Open)))
+        .Concat(lane.Appeals.Select(appeal => Appeal(appeal.Member, appeal.Outcome is { } outcome ? AppealWords.Outcome(outcome, appeal.AddMs, appeal.Reps, appeal.InHeat, lane.Score) : AppealWords.Open)))
         .Concat(lane.AdjustMs != 0 ? [RulingWords.Adjusted(lane.AdjustMs)] : [])
         .Concat(lane.HeldMs > 0 ? [Held(lane.HeldMs)] : [])
         .Concat(lane.TagFaults > 0 ? [TagsMissed(lane.TagFaults)] : []));
