@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text.Json;
 using LiveHeat.Contracts;
 using LiveHeat.Contracts.Access;
 using LiveHeat.Contracts.Frames;
@@ -17,7 +15,6 @@ using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Proof;
 using LiveHeat.Server.Time;
-using Microsoft.Net.Http.Headers;
 
 namespace LiveHeat.Server.Heats;
 
@@ -58,13 +55,9 @@ internal static class HeatReading
         }
 
         var frame = session.Frame();
-        // Of all that it says but the moment it was made: the cap is reached without a fact.
-        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(frame with { MadeAt = new Instant(0) }, WireJson.Options)))[..32]}\"");
-        context.Response.GetTypedHeaders().ETag = tag;
         context.Response.Headers.CacheControl = "no-cache";
-        return context.Request.GetTypedHeaders().IfNoneMatch.Any(known => known.Compare(tag, useStrongComparison: false))
-            ? Results.StatusCode(StatusCodes.Status304NotModified)
-            : Json(frame);
+        // Of all that it says but the moment it was made: the cap is reached without a fact.
+        return TaggedJson.Of(context, frame, frame with { MadeAt = new Instant(0) });
     }
 
     private static async Task<IResult> LaneFacts(string heat, int lane, long? after, HttpContext context, FindHeat heats)

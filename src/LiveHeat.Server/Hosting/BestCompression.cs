@@ -1,8 +1,22 @@
+using System.IO.Compression;
+using Microsoft.AspNetCore.ResponseCompression;
+
 namespace LiveHeat.Server.Hosting;
 
 /// <summary>Small answers over a gym's WiFi, published or not.</summary>
 internal static class BestCompression
 {
+    public static void AddBestCompression(this IServiceCollection services)
+    {
+        services.AddSingleton<IResponseCompressionProvider, AnswerCompression>();
+        services.AddResponseCompression(compression =>
+        {
+            compression.EnableForHttps = true;
+            compression.MimeTypes = ["text/javascript", "text/css", "text/html", "application/manifest+json", "image/svg+xml", AnswerCompression.Json];
+        });
+        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.SmallestSize);
+    }
+
     /// <summary>Compresses with Brotli wherever it is understood.</summary>
     /// <remarks>
     /// A build that is not published stands its files beside gzip files that are stored and not compressed, and a browser that names gzip first gets those.

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Ledger.Facts;
 using LiveHeat.Ledger.Registry;
@@ -25,7 +24,6 @@ using LiveHeat.Server.Standings;
 using LiveHeat.Server.Time;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Connections;
-using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.AspNetCore.SignalR;
 using Serilog;
 using Serilog.Events;
@@ -104,12 +102,7 @@ internal static class Hub
         services.AddAccess();
         services.AddSetup();
         services.AddOpenApi();
-        services.AddResponseCompression(compression =>
-        {
-            compression.EnableForHttps = true;
-            compression.MimeTypes = ["text/javascript", "text/css", "text/html", "application/manifest+json", "image/svg+xml"];
-        });
-        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.SmallestSize);
+        services.AddBestCompression();
         services.AddRazorComponents();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
         services.ConfigureHttpJsonOptions(json => WireJson.Apply(json.SerializerOptions));

@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
 using System.Text.Json;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Wire;
 using LiveHeat.Server.Access;
+using LiveHeat.Server.Heats;
 using Microsoft.Net.Http.Headers;
 
 namespace LiveHeat.Server.Library;
@@ -20,6 +20,7 @@ internal static class LibraryEndpoints
                 var library = LibraryFiles.In(language);
                 var (json, tag) = Written.GetOrAdd(library.Language, _ => Write(library));
                 context.Response.Headers.CacheControl = "no-cache";
+                context.Response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
                 return Results.Bytes(json, "application/json", entityTag: tag);
             })
             .AnyoneMay().Produces<MovementLibrary>().WithName("Library")
@@ -30,6 +31,6 @@ internal static class LibraryEndpoints
     private static (byte[] Json, EntityTagHeaderValue Tag) Write(MovementLibrary library)
     {
         var json = JsonSerializer.SerializeToUtf8Bytes(library, WireJson.Options);
-        return (json, new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(json))[..32]}\""));
+        return (json, TaggedJson.TagOf(json));
     }
 }

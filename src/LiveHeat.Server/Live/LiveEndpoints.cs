@@ -1,11 +1,7 @@
-using System.Security.Cryptography;
-using System.Text.Json;
 using LiveHeat.Contracts.Live;
-using LiveHeat.Contracts.Wire;
 using LiveHeat.Engine.Timing;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
-using Microsoft.Net.Http.Headers;
 
 namespace LiveHeat.Server.Live;
 
@@ -28,7 +24,7 @@ internal static class LiveEndpoints
 
     private static async Task<IResult> Read(string heat, HttpContext context, FindHeat heats)
     {
-        var (request, response) = (context.Request, context.Response);
+        var response = context.Response;
         Open(response.Headers);
         var session = heat == Current ? await heats.Current() : await heats.Called(heat);
         if (session?.Sheet() is not { } sheet)
@@ -37,13 +33,8 @@ internal static class LiveEndpoints
         }
 
         var live = LiveMaking.Of(session.Frame(), sheet);
-        var unchanged = JsonSerializer.SerializeToUtf8Bytes(live with { MadeAt = new Instant(0) }, WireJson.Options);
-        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(unchanged))[..32]}\"");
-        response.GetTypedHeaders().ETag = tag;
         response.Headers.CacheControl = "public, max-age=1";
-        return request.GetTypedHeaders().IfNoneMatch.Any(known => known.Compare(tag, useStrongComparison: false))
-            ? Results.StatusCode(StatusCodes.Status304NotModified)
-            : Results.Json(live, WireJson.Options);
+        return TaggedJson.Of(context, live, live with { MadeAt = new Instant(0) });
     }
 
     /// <summary>A page that sends the tag it knows is asked for by its browser first.</summary>
