@@ -46,6 +46,12 @@ internal static class ResultPageWords
 
     public static string ScoredApart => Words[nameof(ScoredApart)];
 
+    public static string HowFar => Words[nameof(HowFar)];
+
+    public static string Strip => Words[nameof(Strip)];
+
+    public static string StripByTheClock => Words[nameof(StripByTheClock)];
+
     public static string Title(string heat) => Words.Say(nameof(Title), heat);
 
     public static string RerunOf(HeatId heat) => Words.Say(nameof(RerunOf), heat);
@@ -59,6 +65,9 @@ internal static class ResultPageWords
     public static string Ledger(long entries) => Words.Count(nameof(Ledger), entries);
 
     public static string AsOf(DateTimeOffset at) => Words.Say(nameof(AsOf), Numbers.Moment(at));
+
+    /// <summary>A step of which a part is done.</summary>
+    public static string Counted(string step, int done) => Words.Say(nameof(Counted), step, done);
 
     public static string ShortOf(int units) => Words.Say(nameof(ShortOf), units);
 }

@@ -21,6 +21,7 @@ internal static class ResultPages
     {
         var session = await heats.Called(heat);
         var table = session is null ? null : ResultMaking.Of(session.State, session.HeadHash, time.Now);
+        var seen = session?.Seen;
         var planned = table is null && (await setup.Heats(cancellation)).Any(one => one.Id == heat);
         return new RazorComponentResult<ResultPage>(new Dictionary<string, object?>
         {
@@ -29,6 +30,7 @@ internal static class ResultPages
             [nameof(ResultPage.Broken)] = session?.BrokenAt is { } at ? HeatRefusals.Broken(at).Sentence() : null,
             [nameof(ResultPage.BriefingAddress)] = planned ? RequestLanguage.Onward(request, $"/briefing/{Uri.EscapeDataString(heat)}") : null,
             [nameof(ResultPage.AppealWindow)] = AppealLines.Window(session?.State.AppealsUntil, time.Now, Local),
+            [nameof(ResultPage.Strips)] = seen is { } now ? HowFar.Of(now.State, now.Placings, time.Now) : null,
             [nameof(ResultPage.PrintedAt)] = Local(time.Now),
         })
         {

@@ -24,16 +24,18 @@ const LEAST_TURN = 0.05;            // radians; less is not worth drawing the ro
 export class Strip {
   /**
    * @param {HTMLElement} host an empty element with a height; gets the class "strip"
-   * @param {{steps: Step[], lane: number, colour: number, capMs?: number|null, windows?: any[]|null, decorative?: boolean}} options
-   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; capMs: the sheet's, in lane time; windows: its rounds by the clock; decorative: what it shows is also told in words beside it
+   * @param {{steps: Step[], lane: number, colour: number, capMs?: number|null, windows?: any[]|null, decorative?: boolean, fineness?: number}} options
+   *   lane: its number, which also seeds the torn edges; colour: 0 to 5; capMs: the sheet's, in lane time; windows: its rounds by the clock; decorative: what it shows is also told in words beside it;
+   *   fineness: device pixels a CSS pixel to paint at least, for paper, which is finer than the screen it is printed from
    */
-  constructor(host, { steps, lane, colour, capMs = null, windows = null, decorative = false }) {
+  constructor(host, { steps, lane, colour, capMs = null, windows = null, decorative = false, fineness = 1 }) {
     this.host = host;
     this.steps = steps;
     this.number = lane;
     this.capMs = capMs;
     this.decorative = decorative;
     this.windows = windows;
+    this.fineness = fineness;
     this.layout = layoutOf(steps, windows);
     this.torn = torning(1, seeded(lane * 31 + 7));
     this.showPace = false;          // once enough is known of the lane's group
@@ -94,7 +96,7 @@ export class Strip {
     const { width, height } = this.host.getBoundingClientRect();
     this.away = width < 20 || height < 4;
     if (this.away) return;
-    const scale = globalThis.devicePixelRatio || 1;
+    const scale = Math.max(this.fineness, globalThis.devicePixelRatio || 1);
     if (this.width === width && this.height === height && this.scale === scale) return;
     const end = width - height * PACE_PART * 1.5;                    // the line must have room at the very end
     Object.assign(this, { width, height, scale, gutter: height, end, drawn: {}, fresh: true });

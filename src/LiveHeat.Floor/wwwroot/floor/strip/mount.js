@@ -5,19 +5,20 @@ import { Strip } from './lane-strip.js';
 import { laneMs } from './instants.js';
 import { pacedGroups } from './pace.js';
 
-/**
- * @param {HTMLElement} root @param {any} sheet @param {any} frame
- * @param {{serverNow?: number, rate?: number, now?: () => number|null}} [time] `serverNow`: the server's instant at this moment;
- *   `rate`: server milliseconds a real one; or `now` of a clock of this page. With neither, the device's own clock is believed
- */
-export function mountStrips(root, sheet, frame, time = {}) {
-  return new MountedStrips(root, sheet, frame, time);
+/** @typedef {{serverNow?: number, rate?: number, now?: () => number|null}} Time `serverNow`: the server's instant at this moment; `rate`: server
+ *   milliseconds a real one; or `now` of a clock of this page. With neither, the device's own clock is believed */
+/** @typedef {{decorative?: boolean, fineness?: number}} Look see Strip */
+
+/** @param {HTMLElement} root @param {any} sheet @param {any} frame @param {Time & Look} [options] */
+export function mountStrips(root, sheet, frame, options = {}) {
+  return new MountedStrips(root, sheet, frame, options);
 }
 
 class MountedStrips {
-  /** @param {HTMLElement} root @param {any} sheet @param {any} frame @param {{serverNow?: number, rate?: number, now?: () => number|null}} time */
-  constructor(root, sheet, frame, { serverNow, rate = 1, now }) {
+  /** @param {HTMLElement} root @param {any} sheet @param {any} frame @param {Time & Look} options */
+  constructor(root, sheet, frame, { serverNow, rate = 1, now, ...look }) {
     this.root = root;
+    this.look = look;
     /** @type {any} */ this.sheet = null;
     /** @type {any} */ this.frame = null;
     this.anchor = { server: 0, mono: 0, rate: 1 };
@@ -37,7 +38,7 @@ class MountedStrips {
     this.clear();
     for (const lane of sheet?.lanes ?? []) {
       const host = /** @type {HTMLElement|null} */ (this.root.querySelector(`[data-strip="${lane.lane}"]`));
-      if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, windows: lane.windows }));
+      if (host) this.strips.set(lane.lane, new Strip(host, { steps: lane.steps.slice(0, lane.expectedSteps ?? undefined), lane: lane.lane, colour: lane.colour, capMs: lane.capMs, windows: lane.windows, ...this.look }));
     }
     if (this.frame) this.show();
   }
