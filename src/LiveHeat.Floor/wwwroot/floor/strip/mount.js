@@ -24,6 +24,8 @@ class MountedStrips {
     this.anchor = { server: 0, mono: 0, rate: 1 };
     /** @type {Map<number, Strip>} */ this.strips = new Map();
     this.now = now ?? (() => this.anchor.server + (performance.now() - this.anchor.mono) * this.anchor.rate);
+    this.ground = new MutationObserver(() => { for (const strip of this.strips.values()) strip.repaint(); });
+    this.ground.observe(document.documentElement, { attributeFilter: ['data-ground'] });       // dark or light: the colours are painted in
     this.synchronise(serverNow ?? Date.now(), rate);
     this.take(sheet);
     this.update(frame);
@@ -62,7 +64,10 @@ class MountedStrips {
     }
   }
 
-  dispose() { this.clear(); }
+  dispose() {
+    this.ground.disconnect();
+    this.clear();
+  }
 
   clear() {
     for (const strip of this.strips.values()) strip.dispose();
