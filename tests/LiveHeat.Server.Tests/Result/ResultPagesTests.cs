@@ -16,6 +16,10 @@ public sealed partial class ResultPagesTests(SharedFloor shared) : FloorTest(sha
     }
 
     [Fact]
+    public async Task A_heat_that_was_called_and_has_no_start_has_no_strips_yet() =>
+        Assert.DoesNotContain("strip", await Page(await Floor.Call()), StringComparison.Ordinal);
+
+    [Fact]
     public async Task It_says_provisional_frozen_and_certified()
     {
         var heat = await Floor.Run(lanes: 1);
@@ -58,6 +62,9 @@ public sealed partial class ResultPagesTests(SharedFloor shared) : FloorTest(sha
         Assert.Equal("3rd|3|Team 3Ann, Bo, Cy|0 of 66 reps time cap|0||", Row(page, 3));
         Assert.Equal(9, Regex.Count(page, "class=\"when\">") - 2);
         Assert.Contains("tag Bo", page, StringComparison.Ordinal);
+        Assert.Equal(["2", "1", "3"], Regex.Matches(page, "data-strip=\"(\\d+)\"").Select(strip => strip.Groups[1].Value));
+        Assert.Contains("12 cal row · Ann", Plain(page), StringComparison.Ordinal);
+        Assert.Contains("<script type=\"application/json\" id=\"strips\">{\"sheet\":{", page, StringComparison.Ordinal);
         var hash = (await Floor.Visitor().Get($"{heat.Path}/result")).Json.GetProperty("headHash").GetString();
         Assert.Contains($"Ledger: {(await heat.Frame()).SignedHead} entries, head <code>{hash}</code>", page, StringComparison.Ordinal);
     }
