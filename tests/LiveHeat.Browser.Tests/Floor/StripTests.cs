@@ -1,4 +1,8 @@
 using LiveHeat.Browser.Halls;
+using LiveHeat.Browser.Look;
+using LiveHeat.Browser.Pages;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
 
 namespace LiveHeat.Browser.Floor;
 
@@ -76,7 +80,7 @@ public sealed class StripTests(Hall hall) : ModuleTest(hall)
     [InlineData(true)]
     public async Task A_page_that_mounts_strips_can_redraw_its_rows_and_let_go(bool lessMotion)
     {
-        var page = await Page(900, 500, motion: lessMotion ? Microsoft.Playwright.ReducedMotion.Reduce : Microsoft.Playwright.ReducedMotion.NoPreference);
+        var page = await Page(900, 500, motion: lessMotion ? ReducedMotion.Reduce : ReducedMotion.NoPreference);
         await page.GotoAsync(new Uri(Hall.Site, "health").ToString());
         await page.SetContentAsync("<link rel=stylesheet href=/floor/floor.css><main><div data-strip=1 style='height:40px;width:800px'></div></main>");
         await page.EvaluateAsync("""
@@ -89,16 +93,49 @@ public sealed class StripTests(Hall hall) : ModuleTest(hall)
             }
             """);
         var strip = page.Locator("[data-strip='1']");
-        await Microsoft.Playwright.Assertions.Expect(strip.Locator(".strip-tape")).ToHaveCountAsync(1);
-        await Microsoft.Playwright.Assertions.Expect(strip).ToHaveAttributeAsync("aria-label", "Lane 1, step 1 of 4: 10 burpees");
+        await Expect(strip.Locator(".strip-tape")).ToHaveCountAsync(1);
+        await Expect(strip).ToHaveAttributeAsync("aria-label", "Lane 1, step 1 of 4: 10 burpees");
+
+        await Expect(strip.Locator("img.strip-floor")).ToHaveCountAsync(1);
+        var dark = await strip.Locator("img.strip-floor").GetAttributeAsync("src");
+        await page.EvaluateAsync("document.documentElement.dataset.ground = 'light'");
+        await Expect(strip.Locator($"img.strip-floor:not([src='{dark}'])")).ToHaveCountAsync(1);      // painted anew on the other ground
 
         await page.EvaluateAsync("mounted.update(frame(2, 3, 120_000))");
         await page.WaitForFunctionAsync("() => { const { transform } = document.querySelector('.strip-end').style; return parseFloat(transform.slice('translateX('.length)) > 300; }");
         await page.EvaluateAsync("() => { const host = document.querySelector('[data-strip]'); host.replaceWith(host.cloneNode(false)); mounted.update(frame(3, 3, 120_000)); }");
-        await Microsoft.Playwright.Assertions.Expect(strip.Locator(".strip-tape")).ToHaveCountAsync(1);
+        await Expect(strip.Locator(".strip-tape")).ToHaveCountAsync(1);
 
         await page.EvaluateAsync("mounted.dispose()");
-        await Microsoft.Playwright.Assertions.Expect(page.Locator(".strip-tape")).ToHaveCountAsync(0);
+        await Expect(page.Locator(".strip-tape")).ToHaveCountAsync(0);
+    }
+
+    /// <summary>Two rounds of 10 wall balls and 8 row: lane 1 is through, lane 2 came to its first tag, lane 3 nowhere.</summary>
+    [Fact]
+    public async Task The_result_shows_how_far_every_team_got_on_the_screen_and_on_paper()
+    {
+        var heat = await Hall.Call(QuickWork.Sets(), new Entrant(1, "Harbour Anvils", "Joss", "Ilka"), new Entrant(2, "Tin Whistle Four", "Ravi", "Ansel"), new Entrant(3, "Low Bells", "Ona", "Pim"));
+        await heat.RunsSince(300_000);
+        await heat.Add(1, 6, 200_000);
+        await heat.Add(2, 2, 90_000);
+        await heat.Do("end");
+        var result = new ResultPage(await Page(1280, 800), Hall.Site);
+        await result.Open(heat.Id);
+
+        foreach (var onPaper in new[] { false, true })
+        {
+            await result.Page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = onPaper ? Media.Print : Media.Screen });
+            await Expect(result.Strip(1, onPaper)).ToBeVisibleAsync();
+            await Expect(result.Strip(1, !onPaper)).Not.ToBeVisibleAsync();
+            await result.Strip(1, onPaper).TapeIs(1);
+            await result.Strip(2, onPaper).TapeIs(0.5);
+            await result.Strip(3, onPaper).TapeIs(0);
+            Assert.Empty(await result.Page.Faults("main", scrolls: true));
+        }
+
+        // Within the margins of A4, and so of Letter, which is wider: 186 mm at 96 pixels to the inch.
+        var right = await result.Page.EvaluateAsync<double>("() => Math.max(...[...document.querySelectorAll('.on-paper *')].map(part => part.getBoundingClientRect().right)) - document.querySelector('main').getBoundingClientRect().left");
+        Assert.InRange(right, 400, 186 / 25.4 * 96);
     }
 
     private static string Function(string expression) => $"([strip]) => {{ {Steps} return {expression}; }}";

@@ -21,6 +21,8 @@ public sealed class PagesInLanguagesTests(Hall hall) : HallTest(hall)
     public async Task Nothing_is_cut_in_long_languages(string language)
     {
         var heat = await Hall.Call(Work(), new Entrant(1, "Die Unermüdlichen von der Hafenstraße 27", Athletes), new Entrant(2, "Les Increvables du Quai Saint-Nicolas", Athletes));
+        await heat.RunsSince(60_000);
+        await heat.Add(1, 1, 30_000);
         var page = await Page(1280, 720);
         var faults = new List<string>();
         foreach (var (width, height, media) in new[] { (1280, 720, Media.Screen), (390, 844, Media.Screen), (PaperWidth, PaperHeight, Media.Print) })

@@ -7,7 +7,7 @@
   const short = text => text.trim().replace(/\s+/g, ' ').slice(0, 40);
   const named = element => `${element.tagName.toLowerCase()}${element.dataset.act ? `[${element.dataset.act}]` : ''} "${short(element.textContent)}"`;
   const styleOf = element => getComputedStyle(element);
-  const spoken = element => !!element.closest('.summary, .mud-sr-only, [hidden]');          // for screen readers, or not there
+  const spoken = element => !!element.closest('.summary, .mud-sr-only, .on-strip, [hidden]');          // for screen readers, or not there
   const seen = element => !spoken(element) && element.checkVisibility({ opacityProperty: true, visibilityProperty: true });
   const ancestors = element => { const all = []; for (let one = element; one && one !== document.documentElement; one = one.parentElement) all.push(one); return all; };
   const cuts = element => { const { overflowX, overflowY } = styleOf(element); return overflowX !== 'visible' || overflowY !== 'visible'; };

@@ -110,6 +110,8 @@ internal sealed class AnnouncerScreen(IPage page, Uri site) : BlazorScreen(page,
 
     public ILocator Lane(int lane) => View("order").Locator($"[data-lane='{lane}']");
 
+    public ILocator Strip(int lane) => View("order").Locator($"[data-strip='{lane}']");
+
     public ILocator Sayings => View("sayings");
 
     public Task IsIn(string phase) => Expect(View("announcer")).ToHaveAttributeAsync("data-phase", phase);

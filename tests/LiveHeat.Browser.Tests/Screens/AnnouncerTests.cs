@@ -70,15 +70,19 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
     }
 
     [Fact]
-    public async Task A_team_that_is_tapped_opens_its_card_with_how_to_say_the_names()
+    public async Task The_order_has_a_strip_a_team_and_a_team_that_is_tapped_opens_its_card_with_how_to_say_the_names()
     {
         var heat = await Hall.Call(QuickWork.Sets(), Teams);
         var team = (await heat.Sheet()).Lanes[0].Team;
         (await Hall.Organiser.Put($"/api/setup/teams/{team}", new TeamSetup(team, "Harbour Anvils", "open", ["Joss", "Ilka"]) { AthletesSay = ["yoss", ""], Home = "Quarry Road", Facts = ["All bakers."] })).Fine();
-        await heat.RunsSince(5_000);
+        await heat.RunsSince(200_000);
+        await heat.Add(2, 6, 100_000);
+        await heat.Add(1, 1, 40_000);
         var screen = await Announcer(390, 844);
+        await screen.Strip(1).TapeIs(0.23);        // 10 wall balls of 2 s each, before 8 calories of 3 s, twice
+        await screen.Strip(2).TapeIs(1);
 
-        await screen.Lane(1).ClickAsync();
+        await screen.Strip(1).ClickAsync(new LocatorClickOptions { Force = true });       // the whole row is the button, the strip too
         await Expect(screen.View("team-card")).ToContainTextAsync("yoss");
         await Expect(screen.View("team-card")).ToContainTextAsync("From Quarry Road");
         await Expect(screen.Act("card-fact")).ToHaveTextAsync("All bakers.");
