@@ -25,7 +25,7 @@ public sealed record ForecastFrame(
 /// <param name="EarlyMs">One of ten finishes comes before it.</param>
 /// <param name="LateMs">One of ten comes after it.</param>
 /// <param name="BeatsCap">The chance to beat the cap, 0 to 1.</param>
-/// <param name="Places">The chances of the first, second and third place among lanes of the same prescription.</param>
+/// <param name="Places">The chance of each place among lanes of the same prescription, from the first.</param>
 public sealed record LaneOutlook(LaneNumber Lane, long? FinishMs, long? EarlyMs, long? LateMs, double? BeatsCap, Items<double>? Places);
 
 /// <summary>A team that may be past the one ahead of it soon.</summary>

@@ -9,9 +9,6 @@ namespace LiveHeat.Contracts.Forecasts;
 /// <summary>Makes forecast frames.</summary>
 public static class ForecastMaking
 {
-    /// <summary>How many places a lane's chances are told of.</summary>
-    private const int Places = 3;
-
     /// <summary>A chance is drawn; more digits than these are noise.</summary>
     private const int Digits = 2;
 
@@ -45,5 +42,5 @@ public static class ForecastMaking
     private static LaneOutlook Lane(LaneState lane, LaneForecast? forecast) => forecast is null || lane.Finished || lane.Stopped is not null
         ? new LaneOutlook(lane.Lane, null, null, null, null, null)
         : new LaneOutlook(lane.Lane, forecast.FinishMs, forecast.EarlyMs, forecast.LateMs, Math.Round(forecast.BeatsCap, Digits),
-            forecast.Places.Take(Places).Select(chance => Math.Round(chance, Digits)).ToItems());
+            forecast.Places.Select(chance => Math.Round(chance, Digits)).ToItems());
 }

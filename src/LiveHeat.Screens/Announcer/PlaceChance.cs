@@ -8,8 +8,11 @@ public sealed record PlaceChance(int Place, bool OrLater, double Share)
 {
     private const double Steps = 20;
 
+    /// <summary>So many places have a line of their own.</summary>
+    private const int Alone = 3;
+
     /// <summary>Those worth telling, the best place first: none where nothing is foretold, or where there is no doubt left.</summary>
-    /// <param name="places">The chances of the first places among lanes of the same prescription; null when too little is known.</param>
+    /// <param name="places">The chance of each place among lanes of the same prescription; null when too little is known.</param>
     public static IReadOnlyList<PlaceChance> Of(IReadOnlyList<double>? places)
     {
         if (places is not { Count: > 0 })
@@ -17,8 +20,8 @@ public sealed record PlaceChance(int Place, bool OrLater, double Share)
             return [];
         }
 
-        var later = new PlaceChance(places.Count + 1, true, Rounded(1 - places.Sum()));
-        var told = places.Select((share, i) => new PlaceChance(i + 1, false, Rounded(share))).Append(later).Where(chance => chance.Share > 0).ToList();
+        var later = new PlaceChance(Alone + 1, true, places.Count > Alone ? Rounded(1 - places.Take(Alone).Sum()) : 0);
+        var told = places.Take(Alone).Select((share, i) => new PlaceChance(i + 1, false, Rounded(share))).Append(later).Where(chance => chance.Share > 0).ToList();
         return told.Count > 1 ? told : [];
     }
 

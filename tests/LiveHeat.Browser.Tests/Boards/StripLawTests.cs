@@ -38,6 +38,43 @@ public sealed class StripLawTests(Hall hall) : ModuleTest(hall)
             }
             """));
 
+    /// <summary>
+    /// Teams that work at a pace of their own, from half as long as the sheet says to twice as long: from the third step on the dash is in the last fifth of the step for no more than
+    /// its last third, and there when the team is. By the sheet alone a team twice as slow would stand at the boundary for half of every step.
+    /// </summary>
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(1)]
+    [InlineData(2)]
+    public async Task A_team_of_any_pace_is_near_the_boundary_when_it_gets_there_and_not_long_before(double pace) =>
+        Assert.Empty(await Run<string[]>(["/floor/strip.js"], $$"""
+            ([strip]) => {
+              const steps = Array.from({ length: 8 }, (_, at) => ({ step: at + 1, kind: at % 3 === 2 ? 'tag' : 'set', expectedMs: at % 3 === 2 ? 4_000 : 40_000 - 3_000 * at }));
+              const layout = strip.layoutOf(steps), faults = [];
+              let from = 0;
+              steps.forEach((step, at) => {
+                const took = step.expectedMs * {{pace.ToString(System.Globalization.CultureInfo.InvariantCulture)}};
+                const within = part => {
+                  const guess = strip.estimatedAt(layout, steps, { status: 'working', open: at + 1, count: null, sinceMs: from }, from + took * part);
+                  return (guess - layout.edges[at]) / (layout.edges[at + 1] - layout.edges[at]);
+                };
+                if (at >= 3 && within(2 / 3) > 0.8 + 1e-9) faults.push(`step ${at + 1}: at ${within(2 / 3)} after two thirds of it`);
+                if (at >= 3 && within(1) < 0.8) faults.push(`step ${at + 1}: at ${within(1)} when it is done`);
+                from += took;
+              });
+              return faults;
+            }
+            """));
+
+    [Fact]
+    public async Task What_a_lane_shows_of_its_pace_weighs_more_the_more_it_has_done_and_never_without_bounds() =>
+        Assert.Equal<double[]>([1, 1.5, 1.75, 2.5, 0.55], await Run<double[]>(["/floor/strip.js"], """
+            ([strip]) => {
+              const set = { kind: 'set', expectedMs: 1_000 }, three = [set, set, set];
+              return [strip.ownPace([], 0), strip.ownPace([set], 2_000), strip.ownPace(three, 6_000), strip.ownPace(three, 600_000), strip.ownPace(three, 0)].map(pace => Math.round(pace * 1e6) / 1e6);
+            }
+            """));
+
     /// <summary>Pictures of a real strip while its lane works: the dash is never drawn past the open step's end, and the tape never goes back.</summary>
     [Theory]
     [InlineData(ReducedMotion.NoPreference)]

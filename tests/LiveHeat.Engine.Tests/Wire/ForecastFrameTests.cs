@@ -20,11 +20,11 @@ public class ForecastFrameTests
         Assert.Equal(Enumerable.Range(1, 3).Select(lane => new LaneOutlook(Some.Lane(lane), null, null, null, null, null)), Frame().Lanes);
 
     [Fact]
-    public void A_finish_is_told_with_its_interval_and_the_first_three_places_to_two_digits()
+    public void A_finish_is_told_with_its_interval_and_the_chance_of_each_place_to_two_digits()
     {
-        var lane = Frame(new HeatForecast([new LaneForecast(Some.Lane(1), 500, 400, 600, 0.123456, [0.501, 0.3, 0.1, 0.099])], [], [])).Lanes[0];
+        var lane = Frame(new HeatForecast([new LaneForecast(Some.Lane(1), 500, 400, 600, 0.123456, [0.501, 0.3, 0.1, 0.079, 0.02])], [], [])).Lanes[0];
 
-        Assert.Equal(new LaneOutlook(Some.Lane(1), 500, 400, 600, 0.12, [0.5, 0.3, 0.1]), lane);
+        Assert.Equal(new LaneOutlook(Some.Lane(1), 500, 400, 600, 0.12, [0.5, 0.3, 0.1, 0.08, 0.02]), lane);
     }
 
     [Fact]

@@ -21,11 +21,15 @@ public sealed class TeamSheetTests : BunitContext
     [Fact]
     public void The_card_tells_the_chance_of_each_place_in_steps_of_five()
     {
-        var card = Card(new LaneOutlook(Some.Lane(2), 700_000, 690_000, 710_000, 0.62, [0.42, 0.31, 0.01]));
+        var card = Card(new LaneOutlook(Some.Lane(2), 700_000, 690_000, 710_000, 0.62, [0.42, 0.31, 0.01, 0.15, 0.11]));
 
         Assert.Equal(["1st40%", "2nd30%", "4th or later25%"], card.FindAll("[data-act=card-places] li").Select(line => line.TextContent));
         Assert.Equal("60% to beat the cap", card.Find("[data-act=card-cap]").TextContent);
     }
+
+    [Fact]
+    public void Of_three_teams_nobody_comes_fourth() =>
+        Assert.Equal(["1st40%", "2nd30%", "3rd25%"], Card(new LaneOutlook(Some.Lane(2), 1, 1, 1, null, [0.42, 0.31, 0.24])).FindAll("[data-act=card-places] li").Select(line => line.TextContent));
 
     [Theory]
     [InlineData(null)]

@@ -9,7 +9,7 @@
 export { Strip } from './strip/lane-strip.js';
 export { whereIs } from './where.js';
 export { mountStrips } from './strip/mount.js';
-export { layoutOf, confirmedAt, estimatedAt, capPaceAt } from './strip/layout.js';
+export { layoutOf, confirmedAt, estimatedAt, ownPace, capPaceAt } from './strip/layout.js';
 export { heatMs, laneMs } from './strip/instants.js';
 export { pacedGroups } from './strip/pace.js';
 export { everyPicture, wantsCalm } from './strip/loop.js';

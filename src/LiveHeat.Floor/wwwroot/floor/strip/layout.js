@@ -53,8 +53,22 @@ export function confirmedAt(layout, steps, lane) {
 /** Where a step begins that has so many before it: where the last ended, or where its round by the clock does. @param {Layout} layout @param {number} done */
 function beginOf(layout, done) { return layout.begins?.find(({ step }) => step === done + 1)?.at ?? layout.edges[done]; }
 
+/** One confirmed step says as much of a lane's pace as the sheet does; nobody is taken to be faster or slower than this. */
+const SHEET_WORTH = 1, FASTEST = 0.4, SLOWEST = 3;
+
 /**
- * Where the lane probably is now: on from its last boundary at the expected pace of the open step. Never behind what is
+ * How much longer a lane takes than its sheet expects, from its confirmed steps alone: 2 is twice as long. With few of them it is taken to be more like the sheet.
+ * @param {Step[]} done confirmed, one after the other @param {number} tookMs all of them together, lane time
+ */
+export function ownPace(done, tookMs) {
+  const timed = done.filter(step => step.expectedMs > 0), expected = timed.reduce((sum, step) => sum + step.expectedMs, 0);
+  if (expected <= 0) return 1;
+  const told = clamp(tookMs / expected, FASTEST, SLOWEST);
+  return 1 + (told - 1) * timed.length / (timed.length + SHEET_WORTH);
+}
+
+/**
+ * Where the lane probably is now: on from its last boundary, through the open step at the lane's own pace so far. Never behind what is
  * confirmed and never past the next boundary that is not. Null when there is nothing to guess from.
  * @param {Layout} layout @param {Step[]} steps @param {Place} lane @param {number|null} laneMs lane time now
  * @param {Window[]|null} [windows] rounds by the clock: while nobody works there is nothing to guess
@@ -65,7 +79,10 @@ export function estimatedAt(layout, steps, lane, laneMs, windows = null) {
   if (!open || laneMs === null || resting || !MOVING.has(lane.status)) return null;
   const since = layout.begins?.some(({ step }) => step === at) ? fromMs : at === 1 ? 0 : lane.sinceMs;
   if (since === null || since === undefined) return null;
-  const part = open.expectedMs > 0 ? clamp((laneMs - since) / open.expectedMs, 0, 1) : 0;
+  // By the clock the rest before a round is nobody's pace: only what was done in this one counts.
+  const first = windows?.findLast(window => window.first <= at)?.first ?? 1;
+  const pace = ownPace(steps.slice(first - 1, at - 1), since - (fromMs ?? 0));
+  const part = open.expectedMs > 0 ? clamp((laneMs - since) / (open.expectedMs * pace), 0, 1) : 0;
   const from = beginOf(layout, at - 1);
   return Math.max(confirmedAt(layout, steps, lane), from + (layout.edges[at] - from) * part);
 }
