@@ -82,7 +82,7 @@ public static class ResultMaking
             {
                 var lane = lanes[place.Team];
                 yield return (lane.Lane, new ResultPart(
-                    lane.Plan.Parts[part].Name, place.Place == 0 ? null : place.Place, place.Place > 0 && placed.Count(other => other.Place.Place == place.Place) > 1, score.OfficialMs, score.Worth));
+                    lane.Plan.Parts[part].Name, place.Place == 0 ? null : place.Place, place.Place > 0 && placed.Count(other => other.Place.Place == place.Place) > 1, score.OfficialMs, score.Worth) { Score = ScoreWords.UnlessWork(lane.Plan) });
             }
         }
     }

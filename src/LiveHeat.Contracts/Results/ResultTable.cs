@@ -2,6 +2,7 @@ using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Contracts.Results;
 
@@ -78,7 +79,11 @@ public sealed record ResultLane(
 /// <param name="Tied">Somebody shares it.</param>
 /// <param name="OfficialMs">Null when not through or not known.</param>
 /// <param name="Worth">Done within the part.</param>
-public sealed record ResultPart(string Name, int? Place, bool Tied, long? OfficialMs, int Worth);
+public sealed record ResultPart(string Name, int? Place, bool Tied, long? OfficialMs, int Worth)
+{
+    /// <summary>What the worth counts; null: reps.</summary>
+    public ScoreUnit? Score { get; init; }
+}
 
 /// <summary>An athlete's share of a set.</summary>
 /// <param name="Step">The set.</param>

@@ -65,6 +65,7 @@ public static class StandingsMaking
                 }));
         }
 
+        var unit = results.Select(result => ScoreWords.UnlessWork(result.Line.Lane.Plan)).FirstOrDefault();
         var heatOf = results.ToDictionary(result => result.Team, result => result.Heat);
         for (var part = 0; part < parts.Count; part++)
         {
@@ -72,7 +73,7 @@ public static class StandingsMaking
             yield return new Scored(
                 string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), PartOf(workout.Name, parts[part]), part == parts.Count - 1 ? goOn : null,
                 WithAbsent(placed.Select(one => one.Place).ToItems(), teams, heats),
-                placed.ToDictionary(one => one.Place.Team, one => new Made(heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth)));
+                placed.ToDictionary(one => one.Place.Team, one => new Made(heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth) { Unit = unit }));
         }
     }
 

@@ -21,7 +21,7 @@ public static class WireJson
     private static readonly HashSet<(Type, string)> CameLater =
     [
         (typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
-        (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"),
+        (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"), (typeof(PrescribedSet), "inRound"), (typeof(ResultPart), "score"),
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "withdrew"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatFact.Frozen), "missing"), (typeof(HeatFact.Frozen), "noTiebreak"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),

@@ -95,5 +95,5 @@ internal sealed class LaneScore(RelayPlan plan, Counting counting, IEnumerable<H
     }
 
     /// <summary>Sets done, and whole increments of the open one less what is owed.</summary>
-    private int Work(int scored) => Math.Max(0, plan.Windows.Count > 0 ? Windows.Worth(Counts) : plan.WorthThrough(scored) + Counts.Worth(scored + 1));
+    private int Work(int scored) => Math.Max(0, plan.Windows.Count > 0 ? Windows.Worths(Counts).Sum() : plan.WorthThrough(scored) + Counts.Worth(scored + 1));
 }

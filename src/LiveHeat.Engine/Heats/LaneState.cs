@@ -31,6 +31,12 @@ public readonly record struct FlaggedFact(FactId Fact, FactFlags Flags);
 /// <summary>Seconds onto the result, or reps off it, that stand.</summary>
 public sealed record Penalty(FactId Fact, int AddMs, int Reps, string Reason);
 
+/// <summary>What a ruling costs a team.</summary>
+/// <param name="LaneMs">When it was made, lane time; null when no start was in force.</param>
+/// <param name="AddMs">Onto the time, milliseconds; negative helps the team.</param>
+/// <param name="Reps">Off the worth, in units of the score; negative helps the team.</param>
+public readonly record struct Cost(long? LaneMs, int AddMs, int Reps);
+
 /// <summary>What the captain said to the score read back.</summary>
 public sealed record ReadBack(bool Agreed, string Name);
 
@@ -147,8 +153,11 @@ public sealed record LaneState
 
     private bool AllDone => Plan.LastStep > 0 && DoneSteps == Plan.LastStep;
 
-    /// <summary>The team stopped for good, and when (lane time).</summary>
+    /// <summary>Why the team stopped for good; null when it did not.</summary>
     public StopReason? Stopped { get; init; }
+
+    /// <summary>When it did, lane time; null when it did not.</summary>
+    public long? StoppedMs { get; init; }
 
     /// <summary>No-reps by step.</summary>
     public Items<int> NoReps { get; init; }
@@ -177,6 +186,9 @@ public sealed record LaneState
     /// <summary>Each round by the clock, in order; empty where the work follows no clock.</summary>
     public Items<RoundDone> Rounds { get; init; }
 
+    /// <summary>What the work done in each round by the clock is worth; readings are not in it.</summary>
+    public Items<int> RoundWorths { get; init; }
+
     /// <summary>Turns the floor's clock into the lane's; null where nothing was folded.</summary>
     internal LaneClock? Clock { get; init; }
 
@@ -188,6 +200,9 @@ public sealed record LaneState
 
     /// <summary>Penalties that stand.</summary>
     public Items<Penalty> Penalties { get; init; }
+
+    /// <summary>What rulings that stand cost the team, and when they were made; consequences are in <see cref="Applied"/>.</summary>
+    public Items<Cost> Costs { get; init; }
 
     /// <summary>Warnings that stand.</summary>
     public int Warnings { get; init; }

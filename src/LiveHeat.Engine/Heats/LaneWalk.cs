@@ -18,6 +18,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
     private long reachedMs;
     private int tagFaults;
     private StopReason? stopped;
+    private long? stoppedMs;
     private ReadBack? readBack;
 
     /// <summary>When the judge last called the head judge.</summary>
@@ -85,6 +86,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             NearCap = nearCap?.FromCap,
             NearRoundEnds = score.Windows.Near(score.Counts),
             Stopped = stopped,
+            StoppedMs = stoppedMs,
             NoReps = noReps.ToItems(),
             TagFaults = tagFaults,
             Owed = score.Counts.Owed(scored + 1),
@@ -92,6 +94,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
             Shares = score.Shares.All(),
             Values = score.Values,
             Rounds = score.Windows.All(score.Counts),
+            RoundWorths = score.Windows.Worths(score.Counts),
             Clock = clock,
             Attempts = attempts,
             TimedFinishes = finish.Timed,
@@ -163,6 +166,7 @@ internal sealed class LaneWalk(RelayPlan plan, LaneClock clock, Counting countin
                 score.Shares.Reach(cap.Step, cap.Count);
                 break;
             case HeatFact.LaneStopped stop:
+                stoppedMs ??= LaneMs(placed);
                 stopped ??= stop.Reason;
                 break;
         }

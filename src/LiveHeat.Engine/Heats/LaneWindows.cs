@@ -68,18 +68,9 @@ internal sealed class LaneWindows(RelayPlan plan, IEnumerable<HeatFact.CapDecide
     public Items<RoundDone> All(LaneCounts counts) =>
         scored.Select((done, i) => new RoundDone(done, done < plan.Windows[i].Last ? counts.Shown(done + 1) : 0)).ToItems();
 
-    /// <summary>What all rounds are worth, their open sets with what was counted of them.</summary>
-    public int Worth(LaneCounts counts)
-    {
-        var worth = 0;
-        for (var i = 0; i < scored.Length; i++)
-        {
-            var window = plan.Windows[i];
-            worth += plan.WorthThrough(scored[i]) - plan.WorthThrough(window.First - 1) + (scored[i] < window.Last ? counts.Worth(scored[i] + 1) : 0);
-        }
-
-        return worth;
-    }
+    /// <summary>What each round is worth, its open set with what was counted of it less what is owed; may be negative.</summary>
+    public Items<int> Worths(LaneCounts counts) => scored.Select((done, i) => plan.WorthThrough(done) - plan.WorthThrough(plan.Windows[i].First - 1)
+        + (done < plan.Windows[i].Last ? counts.Worth(done + 1) : 0)).ToItems();
 
     /// <summary>From 1; 0 where the work follows no clock.</summary>
     private int RoundOf(int step)

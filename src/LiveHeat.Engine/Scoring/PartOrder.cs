@@ -6,28 +6,6 @@ using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Engine.Scoring;
 
-/// <summary>What a team made of a part that is scored apart.</summary>
-/// <param name="Through">All its steps are done in time.</param>
-/// <param name="OfficialMs">From the end of the part before (GO for the first) to its end, rounded; null when not through or not known.</param>
-/// <param name="Worth">Worth done within the part.</param>
-public readonly record struct PartScore(bool Through, long? OfficialMs, int Worth)
-{
-    /// <summary>The score of a lane. Penalties and rulings on time belong to the whole and leave its parts alone.</summary>
-    public static PartScore Of(LaneState lane, PlanPart part, Rounding rounding)
-    {
-        var (plan, before) = (lane.Plan, part.First - 1);
-        var worth = Math.Clamp(lane.Worth, plan.WorthThrough(before), plan.WorthThrough(part.Last)) - plan.WorthThrough(before);
-        if (lane.DoneSteps < part.Last || (plan.Endless && part.Last == plan.LastStep))
-        {
-            return new PartScore(false, null, worth);
-        }
-
-        var end = part.Last == plan.LastStep ? lane.Finish ?? lane.Splits[^1] : lane.Splits[part.Last - 1];
-        var from = before == 0 ? 0 : lane.Splits[before - 1]?.LaneMs;
-        return new PartScore(true, end is { } known && from is { } fromMs ? rounding.Official(Math.Max(0, known.LaneMs - fromMs)) : null, worth);
-    }
-}
-
 /// <summary>The order of a division's teams in one part of a workout, over all heats in which it was done.</summary>
 /// <remarks>As the whole is ranked: who is through by time, the rest by worth (common practice, no source). Equal scores share a place.</remarks>
 public static class PartOrder
@@ -55,7 +33,7 @@ public static class PartOrder
         { Lane.Unranked: true } => NoPlace,
         { Lane.RanksBelow: true } => OtherWork,
         _ when line.Lane.Plan.VariantFrom <= line.Lane.Plan.Parts[part].Last => OtherWork,
-        { Outcome: Outcome.Stopped } when line.Lane.DoneSteps < line.Lane.Plan.Parts[part].Last => 1,
+        { Outcome: Outcome.Stopped } when !PartScore.IsPast(line.Lane, line.Lane.Plan.Parts[part], line.Lane.StoppedMs) => 1,
         _ => 0,
     };
 

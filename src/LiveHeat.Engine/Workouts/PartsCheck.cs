@@ -1,6 +1,6 @@
 namespace LiveHeat.Engine.Workouts;
 
-/// <summary>Finds what cannot be in parts that are scored apart: each ends with a set that comes after the end of the part before; the last goes to the end.</summary>
+/// <summary>Finds what cannot be in parts that are scored apart: each ends with a set, by the clock with a round, that comes after the end of the part before; the last goes to the end.</summary>
 internal static class PartsCheck
 {
     private const int MostParts = 9;
@@ -14,9 +14,9 @@ internal static class PartsCheck
         }
 
         var (who, before) = (prescription.DivisionName, (Group: -1, Round: 0, Set: 0));
-        if (workout.Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading || prescription.Clock is not null)
+        if (workout.Scoring is ScoringRule.HeaviestLoad)
         {
-            yield return new($"{at}.parts", WorkoutRefusals.PartsOnlyInARow(who));
+            yield return new($"{at}.parts", WorkoutRefusals.LoadHasNoParts(who));
             yield break;
         }
 
@@ -49,9 +49,9 @@ internal static class PartsCheck
                 continue;
             }
 
-            var sets = last.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
+            var sets = last.Round switch { 0 => prescription.Before, null => prescription.After, { } round => prescription.SetsIn(round) };
             var exists = last.Round is null or >= 0 && (workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? last.Round is 0 or 1 : last.Round is null || last.Round <= prescription.Rounds)
-                && last.Set >= 1 && last.Set <= sets.Count;
+                && last.Set >= 1 && last.Set <= sets.Count && (prescription.Clock is null || last.Set == sets.Count);
             var place = (Group: last.Round switch { 0 => 0, null => 2, _ => 1 }, Round: last.Round ?? 0, last.Set);
             if (!exists)
             {
@@ -59,6 +59,7 @@ internal static class PartsCheck
                 {
                     0 => WorkoutRefusals.PartEndsBefore(who, part.Name, last.Set),
                     null => WorkoutRefusals.PartEndsAfter(who, part.Name, last.Set),
+                    { } round when prescription.Clock is not null => WorkoutRefusals.PartEndsWithClockRound(who, part.Name, round, prescription.Rounds),
                     { } round => WorkoutRefusals.PartEndsInRound(who, part.Name, last.Set, round),
                 });
             }

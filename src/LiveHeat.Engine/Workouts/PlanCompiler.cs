@@ -77,26 +77,28 @@ public static class PlanCompiler
             steps.Add(Finish(steps.Count + 1, LegAfter(steps), last!, workout.Finish));
         }
 
+        var windows = prescription.Clock is { } byClock ? Workouts.Windows.Of(byClock, steps) : [];
         return new Compiled.Plan(new RelayPlan(
             prescription.Division, prescription.Division, prescription.DivisionName, prescription.CapMs, lineUp.Athletes,
             [new Track(steps.ToItems())])
             {
                 Scoring = workout.Scoring ?? ScoringRule.Usual,
                 TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
-                Parts = Parts(prescription, steps),
-                Windows = prescription.Clock is { } byClock ? Workouts.Windows.Of(byClock, steps) : [],
+                Parts = Parts(prescription, steps, windows),
+                Windows = windows,
             });
     }
 
     private static int? Find(List<Step> steps, TiebreakSet set) =>
         steps.Where(step => step.Kind is not (StepKind.Tag or StepKind.Finish) && step.Round == set.Round).ElementAtOrDefault(set.Set - 1)?.Number;
 
-    private static Items<PlanPart> Parts(Prescription prescription, List<Step> steps)
+    /// <summary>By the clock a part ends with a round, however often its sets were laid out.</summary>
+    private static Items<PlanPart> Parts(Prescription prescription, List<Step> steps, Items<Window> windows)
     {
         var (parts, first) = (new List<PlanPart>(), 1);
         foreach (var part in prescription.Parts ?? [])
         {
-            var last = part.Last is { } set ? Find(steps, set) ?? steps.Count : steps.Count;
+            var last = part.Last is not { } set ? steps.Count : windows.Count > 0 ? windows[set.Round!.Value - 1].Last : Find(steps, set) ?? steps.Count;
             parts.Add(new PlanPart(part.Name, first, last));
             first = last + 1;
         }

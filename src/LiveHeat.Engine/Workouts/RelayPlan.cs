@@ -59,7 +59,11 @@ public sealed record Step(
 /// <param name="Name">As announced.</param>
 /// <param name="First">Its first step.</param>
 /// <param name="Last">Its last step.</param>
-public sealed record PlanPart(string Name, int First, int Last);
+public sealed record PlanPart(string Name, int First, int Last)
+{
+    /// <summary>The step is one of the part's.</summary>
+    public bool Has(int step) => step >= First && step <= Last;
+}
 
 /// <summary>Ordered steps that one judge follows.</summary>
 public sealed record Track(Items<Step> Steps);

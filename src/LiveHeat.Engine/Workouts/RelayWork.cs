@@ -39,7 +39,7 @@ public static class RelayWork
 
         for (var round = 0; round < prescription.Rounds; round++)
         {
-            foreach (var set in prescription.Round)
+            foreach (var set in prescription.SetsIn(round + 1))
             {
                 last = Athlete(round);
                 setsDone++;

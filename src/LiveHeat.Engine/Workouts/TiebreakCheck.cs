@@ -18,11 +18,11 @@ internal static class TiebreakCheck
             prescription = Attempts.LaidOut(workout.Order, prescription, Math.Clamp(rule.Attempts, 1, Attempts.Most), LineUp.MostAthletes);
         }
 
-        var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, _ => prescription.Round };
+        var sets = tiebreak.Round switch { 0 => prescription.Before, null => prescription.After, { } round => prescription.SetsIn(round) };
         var rounds = workout.Scoring is ScoringRule.MostWork && prescription.Clock is null ? LaidOut(workout, prescription) : prescription.Rounds;
-        if (tiebreak.Round is { } round && (round < 0 || round > rounds))
+        if (tiebreak.Round is { } number && (number < 0 || number > rounds))
         {
-            yield return new($"{at}.tiebreak.round", WorkoutRefusals.TiebreakRound(who, round, rounds));
+            yield return new($"{at}.tiebreak.round", WorkoutRefusals.TiebreakRound(who, number, rounds));
         }
         else if (tiebreak.Set < 1 || tiebreak.Set > sets.Count)
         {

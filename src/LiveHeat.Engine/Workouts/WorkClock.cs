@@ -22,7 +22,7 @@ internal static class Windows
 {
     private const int LongestMs = 60 * 60 * 1000;
 
-    /// <summary>The prescription with the sets of each round as often as the fastest possible team could begin them in it.</summary>
+    /// <summary>The prescription with each round's own sets as often as the fastest possible team could begin them in it.</summary>
     public static Prescription LaidOut(RelayOrder order, Prescription prescription, WorkClock clock, IReadOnlyDictionary<string, Movement> movements)
     {
         if (!clock.Repeat)
@@ -30,9 +30,14 @@ internal static class Windows
             return prescription;
         }
 
-        var once = prescription with { Before = [], Rounds = 0, CapMs = clock.WorkMs };
-        var times = Math.Min(EndlessRounds.Of(order, once, movements), Math.Max(1, EndlessRounds.MostSteps / (prescription.Rounds * prescription.Round.Count)));
-        return prescription with { Round = Enumerable.Repeat(prescription.Round, times).SelectMany(sets => sets).ToItems() };
+        return prescription with { Round = Enumerable.Range(1, prescription.Rounds).SelectMany(round => Again(prescription.SetsIn(round)).Select(set => set with { InRound = round })).ToItems() };
+
+        IEnumerable<PrescribedSet> Again(Items<PrescribedSet> sets)
+        {
+            var once = prescription with { Before = [], Rounds = 0, Round = sets, CapMs = clock.WorkMs };
+            var times = Math.Min(EndlessRounds.Of(order, once, movements), Math.Max(1, EndlessRounds.MostSteps / (prescription.Rounds * sets.Count)));
+            return Enumerable.Repeat(sets, times).SelectMany(one => one);
+        }
     }
 
     /// <summary>The windows of steps that were laid out round by round.</summary>
@@ -67,6 +72,16 @@ internal static class Windows
         if (prescription.Round.Count == 0)
         {
             yield return new($"{at}.round", WorkoutRefusals.ClockRoundIsEmpty(who));
+        }
+
+        foreach (var (set, i) in prescription.Round.Select((set, i) => (set, i)).Where(pair => pair.set.InRound < 1 || pair.set.InRound > prescription.Rounds))
+        {
+            yield return new(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{at}.round[{i}].inRound"), WorkoutRefusals.NoSuchClockRound(who, set.InRound!.Value, prescription.Rounds));
+        }
+
+        foreach (var round in Enumerable.Range(1, prescription.Rounds).Where(round => prescription.Round.Count > 0 && prescription.SetsIn(round).Count == 0))
+        {
+            yield return new($"{at}.round", WorkoutRefusals.ClockRoundWithoutWork(who, round));
         }
 
         if (prescription.CapMs != clock.LengthMs(prescription.Rounds))

@@ -66,11 +66,15 @@ public sealed record Prescription(
 
     /// <summary>Parts that are scored apart, in order; empty where the work is one.</summary>
     public Items<WorkoutPart>? Parts { get; init; }
+
+    /// <summary>What is done in a round: all of its sets, and by the clock those that are not another round's.</summary>
+    /// <param name="round">From 1.</param>
+    public Items<PrescribedSet> SetsIn(int round) => Round.Where(set => set.InRound is null || set.InRound == round).ToItems();
 }
 
 /// <summary>A part of the work with places of its own. It begins where the part before ends.</summary>
 /// <param name="Name">As announced: "first buy-in".</param>
-/// <param name="Last">The set that it ends with; null for the last part, which goes to the end of the work.</param>
+/// <param name="Last">The set that it ends with, of rounds by the clock the last of a round; null for the last part, which goes to the end of the work.</param>
 public sealed record WorkoutPart(string Name, TiebreakSet? Last);
 
 /// <summary>A set named by its place: the time at its end is a tiebreak, or a part ends with it.</summary>
@@ -93,4 +97,7 @@ public sealed record PrescribedSet(
 
     /// <summary>A pool that the team shares as it likes, each athlete at least so many units, from 0; null: the one whose turn it is does it all.</summary>
     public int? MinimumEach { get; init; }
+
+    /// <summary>Of rounds by the clock: done in this one only, from 1; null: in every one.</summary>
+    public int? InRound { get; init; }
 }

@@ -179,6 +179,11 @@ public static class WorkoutCheck
                 yield return new($"{Path(at, i)}.quantity", WorkoutRefusals.QuantityCannotBe(who, set.Quantity, name));
             }
 
+            if (set.InRound is { } round && workout.Prescriptions.All(prescription => prescription.Clock is null))
+            {
+                yield return new($"{Path(at, i)}.inRound", WorkoutRefusals.RoundWithoutClock(who, name, round));
+            }
+
             if (set.Worth is { } worth and (< 0 or > LargestQuantity))
             {
                 yield return new($"{Path(at, i)}.worth", WorkoutRefusals.WorthCannotBe(who, name, worth, LargestQuantity));

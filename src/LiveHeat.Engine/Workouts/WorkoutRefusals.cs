@@ -20,7 +20,7 @@ public static class WorkoutRefusals
 
     public static Telling FastestSeconds(string movement) => Tell([movement]);
 
-    public static Telling PartsOnlyInARow(string who) => Tell([who]);
+    public static Telling LoadHasNoParts(string who) => Tell([who]);
 
     public static Telling PartsCount(int parts, string who, int most) => Tell([parts, who, most]) with { Counts = true };
 
@@ -37,6 +37,8 @@ public static class WorkoutRefusals
     public static Telling PartEndsAfter(string who, string part, int set) => Tell([who, part, set]);
 
     public static Telling PartEndsInRound(string who, string part, int set, int round) => Tell([who, part, set, round]);
+
+    public static Telling PartEndsWithClockRound(string who, string part, int round, int rounds) => Tell([who, part, round, rounds]);
 
     public static Telling PartEndsTooEarly(string who, string part) => Tell([who, part]);
 
@@ -147,6 +149,12 @@ public static class WorkoutRefusals
     public static Telling ClockHasOnlyRounds(string who) => Tell([who]);
 
     public static Telling ClockRoundIsEmpty(string who) => Tell([who]);
+
+    public static Telling NoSuchClockRound(string who, int round, int rounds) => Tell([who, round, rounds]);
+
+    public static Telling ClockRoundWithoutWork(string who, int round) => Tell([who, round]);
+
+    public static Telling RoundWithoutClock(string who, string movement, int round) => Tell([who, movement, round]);
 
     public static Telling ClockCap(int rounds, string who, Part length) => Tell([rounds, who, length]) with { Counts = true };
 

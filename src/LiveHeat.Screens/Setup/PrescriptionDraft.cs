@@ -65,15 +65,15 @@ public sealed class PrescriptionDraft
         var rounds = scoring.HasRounds || clock is not null ? workout.Number(Rounds, $"{at}.rounds") : 0;
         return new Prescription(
             Division, DivisionName, clock is null ? workout.Time(Cap, $"{at}.capMs") : (int)Math.Min(int.MaxValue, clock.LengthMs(rounds)), rounds,
-            scoring.HasBefore && clock is null ? Sets(workout, Before, $"{at}.before") : [], Sets(workout, Round, $"{at}.round"), scoring.HasAfter && clock is null ? Sets(workout, After, $"{at}.after") : [])
+            scoring.HasBefore && clock is null ? Sets(workout, Before, $"{at}.before") : [], Sets(workout, Round, $"{at}.round", clock is not null), scoring.HasAfter && clock is null ? Sets(workout, After, $"{at}.after") : [])
         {
             Tiebreak = Tiebreak.Make(workout, at), Clock = clock,
             Parts = Parts.Count == 0 || scoring.Kind == ScoringKind.HeaviestLoad ? null : Parts.Select((part, i) => new WorkoutPart(part.Name.Trim(), i == Parts.Count - 1 ? null : part.Last)).ToItems(),
         };
     }
 
-    private static Items<PrescribedSet> Sets(WorkoutDraft workout, List<SetDraft> sets, string at) =>
-        sets.Select((set, i) => set.Make(workout, WorkoutDraft.Path(at, i))).ToItems();
+    private static Items<PrescribedSet> Sets(WorkoutDraft workout, List<SetDraft> sets, string at, bool byClock = false) =>
+        sets.Select((set, i) => set.Make(workout, WorkoutDraft.Path(at, i), byClock)).ToItems();
 }
 
 /// <summary>A set while it is written.</summary>
@@ -99,22 +99,31 @@ public sealed class SetDraft
     /// <summary>The least that each does of a set that the team shares; empty where nothing is shared.</summary>
     public string MinimumEach { get; set; } = "";
 
+    /// <summary>The round by the clock that it is done in; empty for every round.</summary>
+    public string InRound { get; set; } = "";
+
     /// <summary>One that is there.</summary>
     public static SetDraft Of(PrescribedSet set) => new()
     {
         Movement = set.Movement, Quantity = WorkoutDraft.Text(set.Quantity), Worth = set.Worth is { } worth && worth != set.Quantity ? WorkoutDraft.Text(worth) : "",
         Increment = WorkoutDraft.Text(set.Increment), Load = set.Load ?? "", Reading = set.Reading,
         Together = set.Together is { } together ? WorkoutDraft.Text(together) : "", MinimumEach = set.MinimumEach is { } least ? WorkoutDraft.Text(least) : "",
+        InRound = set.InRound is { } round ? WorkoutDraft.Text(round) : "",
     };
 
     /// <summary>Another one like it.</summary>
     public SetDraft Copy() => (SetDraft)MemberwiseClone();
 
-    internal PrescribedSet Make(WorkoutDraft workout, string at) => new(
+    /// <summary>What was typed.</summary>
+    /// <param name="workout">Where what cannot be read is told.</param>
+    /// <param name="at">The field.</param>
+    /// <param name="byClock">Its rounds begin by the clock: otherwise all sets are of every round.</param>
+    internal PrescribedSet Make(WorkoutDraft workout, string at, bool byClock) => new(
         Movement, workout.Number(Quantity, $"{at}.quantity"), Worth.Trim().Length == 0 ? null : workout.Number(Worth, $"{at}.worth"),
         workout.Number(Increment, $"{at}.increment"), Load.Trim().Length == 0 ? null : Load.Trim(), Reading)
         {
             Together = Together.Trim().Length == 0 ? null : workout.Number(Together, $"{at}.together"),
             MinimumEach = MinimumEach.Trim().Length == 0 ? null : workout.Number(MinimumEach, $"{at}.minimumEach"),
+            InRound = !byClock || InRound.Trim().Length == 0 ? null : workout.Number(InRound, $"{at}.inRound"),
         };
 }

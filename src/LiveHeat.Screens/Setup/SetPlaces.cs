@@ -15,7 +15,7 @@ public static class SetPlaces
     /// <param name="movements">The workout's movements.</param>
     public static IReadOnlyList<(TiebreakSet Place, string Words)> Of(PrescriptionDraft draft, IReadOnlyList<MovementDraft> movements)
     {
-        var rounds = int.TryParse(draft.Rounds, NumberStyles.None, CultureInfo.InvariantCulture, out var written) ? Math.Min(written, MostRounds) : 0;
+        var rounds = Count(draft);
         return
         [
             .. Sets(0, draft.Before, movements),
@@ -23,6 +23,15 @@ public static class SetPlaces
             .. Sets(null, draft.After, movements),
         ];
     }
+
+    /// <summary>The rounds by the clock: each by the last of its sets.</summary>
+    /// <param name="draft">The prescription as typed.</param>
+    public static IReadOnlyList<(TiebreakSet Place, string Words)> Rounds(PrescriptionDraft draft) =>
+        [.. Enumerable.Range(1, Count(draft)).Select(round => (new TiebreakSet(round, draft.Round.Count(set => IsIn(set, round))), ShapeWords.RoundEnds(round)))];
+
+    private static int Count(PrescriptionDraft draft) => int.TryParse(draft.Rounds, NumberStyles.None, CultureInfo.InvariantCulture, out var written) ? Math.Min(written, MostRounds) : 0;
+
+    private static bool IsIn(SetDraft set, int round) => set.InRound.Trim() is var typed && (typed.Length == 0 || typed == WorkoutDraft.Text(round));
 
     private static IEnumerable<(TiebreakSet, string)> Sets(int? round, List<SetDraft> sets, IReadOnlyList<MovementDraft> movements) => sets.Select((set, i) =>
     {

@@ -10,6 +10,7 @@ public static class ShapeWords
 
     public static string Together => Words[nameof(Together)];
     public static string MinimumEach => Words[nameof(MinimumEach)];
+    public static string InRound => Words[nameof(InRound)];
     public static string SharedHelp => Words[nameof(SharedHelp)];
     public static string ByClock => Words[nameof(ByClock)];
     public static string ClockWork => Words[nameof(ClockWork)];
@@ -30,6 +31,9 @@ public static class ShapeWords
         { } round => PlaceRound(round, set),
         null => PlaceAfter(set),
     };
+
+    /// <summary>A round by the clock that a part may end with.</summary>
+    public static string RoundEnds(int round) => Words.Say(nameof(RoundEnds), round);
 
     public static string LengthOf(string cap) => Words.Say(nameof(LengthOf), cap);
 

@@ -61,6 +61,7 @@ internal static class BriefingWords
     /// <summary>What stands over the sets that are repeated; null where none are.</summary>
     public static string? Rounds(Workout workout, Prescription prescription) => workout.Scoring switch
     {
+        _ when prescription.Clock is { } clock => clock.Repeat ? ByClockAgain(prescription.Rounds) : ByClock(prescription.Rounds),
         ScoringRule.MostWork => AgainAndAgain,
         ScoringRule.HeaviestLoad load => AttemptsAt(load.Attempts),
         _ => prescription.Rounds == 0 ? null : RoundsOf(prescription.Rounds),
@@ -72,6 +73,7 @@ internal static class BriefingWords
         var what = set.Reading && scoring is ScoringRule.MostReading ? name : StepWords.Amount(set.Quantity, movement.Unit, name);
         string?[] notes =
         [
+            set.InRound is { } round ? RoundOnly(round) : null,
             set.Load,
             set.Worth is { } worth && worth != set.Quantity ? CountsAs(worth) : null,
             set.Increment > 1 ? StepsOf(set.Increment) : null,
@@ -121,6 +123,12 @@ internal static class BriefingWords
     private static string AttemptsAt(int attempts) => Words.Count(nameof(AttemptsAt), attempts);
 
     private static string RoundsOf(int rounds) => Words.Count(nameof(RoundsOf), rounds);
+
+    private static string ByClock(int rounds) => Words.Count(nameof(ByClock), rounds);
+
+    private static string ByClockAgain(int rounds) => Words.Count(nameof(ByClockAgain), rounds);
+
+    private static string RoundOnly(int round) => Words.Say(nameof(RoundOnly), round);
 
     private static string CountsAs(int worth) => Words.Say(nameof(CountsAs), worth);
 

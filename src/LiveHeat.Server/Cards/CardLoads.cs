@@ -14,7 +14,7 @@ internal static class CardLoads
             {
                 var division = plan.VariantFrom is { } from && step.Number >= from ? plan.PrescribedBy : plan.Division;
                 var prescription = workout.Prescriptions.FirstOrDefault(one => one.Division == division);
-                var part = round.Key switch { 0 => prescription?.Before, null => prescription?.After, _ => prescription?.Round };
+                var part = round.Key switch { 0 => prescription?.Before, null => prescription?.After, { } number => prescription?.SetsIn(number) };
                 // A round by the clock may be repeated until it is over.
                 var times = plan.Windows.Count > 0 && part is { Count: > 0 } ? part.Value.Count : int.MaxValue;
                 if (part is { } sets && i % times < sets.Count && sets[i % times].Load is { Length: > 0 } load && sets[i % times].Movement == step.MovementId)

@@ -33,7 +33,7 @@ internal static class CardSteps
     private static IEnumerable<Step> InRound(Workout workout, RelayPlan plan, Window window)
     {
         var steps = plan.Steps.Skip(window.First - 1).Take(window.Last - window.First + 1).ToList();
-        var sets = workout.Prescriptions.First(prescription => prescription.Division == plan.PrescribedBy).Round.Count;
+        var sets = workout.Prescriptions.First(prescription => prescription.Division == plan.PrescribedBy).SetsIn(steps[0].Round!.Value).Count;
         var times = 1 + SpareTimes + ((Begun(plan, window, steps) - 1) / sets);
         var ends = steps.Where(step => step.Kind != StepKind.Tag).Skip((times * sets) - 1).FirstOrDefault();
         return ends is null ? steps : steps.TakeWhile(step => step.Number <= ends.Number);

@@ -59,12 +59,14 @@ public class ScoringPinsTests
         Assert.DoesNotContain("parts", plain, StringComparison.Ordinal);
         Assert.DoesNotContain("together", plain, StringComparison.Ordinal);
         Assert.DoesNotContain("minimumEach", plain, StringComparison.Ordinal);
+        Assert.DoesNotContain("inRound", plain, StringComparison.Ordinal);
 
-        var told = Some.Prescription(round: [new PrescribedSet("row", 60) { MinimumEach = 15 }, new PrescribedSet("wall-ball", 10) { Together = 2 }])
+        var told = Some.Prescription(round: [new PrescribedSet("row", 60) { MinimumEach = 15 }, new PrescribedSet("wall-ball", 10) { Together = 2 }, new PrescribedSet("row", 9) { InRound = 3 }])
             with { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Rest", null)] };
         var json = JsonSerializer.Serialize(told, WireJson.Options);
         Assert.Contains("""{"movement":"row","quantity":60,"worth":null,"increment":1,"load":null,"reading":false,"minimumEach":15}""", json, StringComparison.Ordinal);
         Assert.Contains("""{"movement":"wall-ball","quantity":10,"worth":null,"increment":1,"load":null,"reading":false,"together":2}""", json, StringComparison.Ordinal);
+        Assert.Contains("""{"movement":"row","quantity":9,"worth":null,"increment":1,"load":null,"reading":false,"inRound":3}""", json, StringComparison.Ordinal);
         Assert.EndsWith(""","parts":[{"name":"Row","last":{"round":1,"set":1}},{"name":"Rest","last":null}]}""", json, StringComparison.Ordinal);
         Assert.Equal(told, JsonSerializer.Deserialize<Prescription>(json, WireJson.Options));
     }

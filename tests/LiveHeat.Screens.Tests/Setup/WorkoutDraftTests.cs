@@ -23,13 +23,29 @@ public sealed class WorkoutDraftTests
     {
         var parts = Some.Prescription(round: [new PrescribedSet("wall-ball", 10) { Together = 2 }, new PrescribedSet("row", 60) { MinimumEach = 15 }])
             with { Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(1, 2)), new("The rest", null)] };
-        var byClock = Some.Prescription(rounds: 3, capMs: 660_000) with { Clock = new WorkClock(180_000, 60_000, false) };
+        var byClock = Some.Prescription(rounds: 3, capMs: 660_000, round: [new("wall-ball", 10), new("row", 12) { InRound = 2 }])
+            with { Clock = new WorkClock(180_000, 60_000, false), Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(2, 2)), new("The rest", null)] };
 
         Assert.All([parts, byClock], prescription =>
         {
             var workout = Some.Workout(finish: FinishKind.None, prescriptions: prescription) with { Scoring = prescription.Clock is null ? null : new ScoringRule.MostWork() };
             Assert.Equal(workout, WorkoutDraft.Of(workout, All).Make(All).Workout);
         });
+    }
+
+    [Fact]
+    public void Where_rounds_go_by_the_clock_a_part_ends_with_one_of_them_and_a_set_may_be_of_one_only()
+    {
+        var draft = WorkoutDraft.Of(null, All);
+        var prescription = draft.Prescriptions[0];
+        prescription.Rounds = "3";
+        prescription.Round.Add(new SetDraft { Movement = "m1", InRound = "2" });
+
+        Assert.Equal([(new TiebreakSet(1, 1), "end of round 1"), (new(2, 2), "end of round 2"), (new(3, 1), "end of round 3")], SetPlaces.Rounds(prescription));
+        Assert.Null(draft.Make(All).Workout.Prescriptions[0].Round[1].InRound);
+
+        (draft.Scoring.Kind, prescription.Clock.On) = (ScoringKind.MostWork, true);
+        Assert.Equal(2, draft.Make(All).Workout.Prescriptions[0].Round[1].InRound);
     }
 
     [Fact]

@@ -44,6 +44,16 @@ public sealed partial class BriefingPagesTests(SharedFloor shared) : FloorTest(s
     }
 
     [Fact]
+    public void Rounds_by_the_clock_say_so_and_what_is_done_in_one_of_them_only_says_which()
+    {
+        string? Rounds(bool repeat) => BriefingWords.Rounds(
+            Some.Workout() with { Scoring = new ScoringRule.MostWork() }, Some.Prescription(rounds: 3) with { Clock = new WorkClock(60_000, 30_000, repeat) });
+
+        Assert.Equal(("3 rounds by the clock", "3 rounds by the clock, each again and again until it is over"), (Rounds(repeat: false), Rounds(repeat: true)));
+        Assert.Equal("round 2 only · 9 kg", BriefingWords.Set(new PrescribedSet("wall-ball", 10, Load: "9 kg") { InRound = 2 }, Some.Movement(), null).Notes);
+    }
+
+    [Fact]
     public async Task A_called_heat_is_told_as_it_was_called()
     {
         var heat = await Plan(Ropes(), "t1");

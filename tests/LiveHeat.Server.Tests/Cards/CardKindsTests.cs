@@ -81,6 +81,15 @@ public sealed class CardKindsTests
     }
 
     [Fact]
+    public void A_round_by_the_clock_with_work_of_its_own_has_that_and_its_loads_alone()
+    {
+        var rounds = Card(ByClock(new ScoringRule.MostWork(), repeat: false, new("wall-ball", 10, Load: "6 kg") { InRound = 1 }, new("row", 12), new("wall-ball", 20, Load: "9 kg") { InRound = 3 })).Pages.Single();
+
+        Assert.Equal(["10 wall balls 6 kg, 12 cal row", "12 cal row", "12 cal row, 20 wall balls 9 kg"],
+            rounds.Select(round => string.Join(", ", round.Lines.Select(line => $"{line.Label} {line.Notes}".TrimEnd()))));
+    }
+
+    [Fact]
     public void A_reading_has_a_box_for_every_round_and_nothing_is_left_open()
     {
         var card = Card(ByClock(new ScoringRule.MostReading(), repeat: false, new PrescribedSet("row", 12, Reading: true)));

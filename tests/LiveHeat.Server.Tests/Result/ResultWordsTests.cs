@@ -147,6 +147,16 @@ public sealed class ResultWordsTests
         Assert.Equal([new ResultPart("Row", 2, false, null, 75), new("Balls", 1, false, null, 10)], table.Lanes.Single(lane => lane.Lane == Some.Lane(2)).Parts);
     }
 
+    [Fact]
+    public void Parts_on_machines_are_told_in_what_the_machines_read()
+    {
+        var workout = Some.Workout(new RelayOrder.Together(), finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 2, round: new PrescribedSet("row", 1, Reading: true))
+            with { Parts = (Items<WorkoutPart>)[new("First", new TiebreakSet(1, 1)), new("Second", null)] }) with { Scoring = new ScoringRule.MostReading() };
+        var table = ResultMaking.Of(HeatScript.Play("start\nlane 1 value 40 in step 1 at 1:00", Some.Snapshot(1, workout)), "", Some.Go)!;
+
+        Assert.Equal(["40 cal", "0 cal"], table.Lanes[0].Parts.Select(part => ScoreWords.Of(part.Worth, part.Score)));
+    }
+
     /// <summary>Everybody may read a result: nothing in it tells who was stopped for health from who gave up.</summary>
     [Fact]
     public void Whoever_stopped_withdrew_and_nothing_says_why()
