@@ -7,7 +7,7 @@ namespace LiveHeat.Contracts.Programme;
 /// <summary>The list of heats.</summary>
 /// <param name="Competition">The competition's name.</param>
 /// <param name="Epoch">The ledger's id.</param>
-/// <param name="Current">The heat a board shows by itself: the one called last; null when none was.</param>
+/// <param name="Current">The heat a board shows by itself: the live one, else the one called last; null when none was called.</param>
 /// <param name="ServerNow">The server's instant.</param>
 /// <param name="Heats">In order of their number.</param>
 public sealed record ProgramList(string Competition, string Epoch, HeatId? Current, Instant ServerNow, Items<ProgramHeat> Heats)

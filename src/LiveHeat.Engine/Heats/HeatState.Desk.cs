@@ -22,7 +22,7 @@ public sealed partial record HeatState
             Told = Told is Phase.Planned or Phase.Called or Phase.CountingDown ? Phase.Running : Told,
             Clock = new HeatClock(new Start(observed.Start, observed.GoAt, observed.UncertaintyMs, Observed: true), Clock.Halts),
         },
-        HeatFact.StartRecalled or HeatFact.CallReturned => this with { Told = Phase.Called, Clock = HeatClock.Unset },
+        HeatFact.StartRecalled or HeatFact.CallReturned => this with { Told = Phase.Called, Clock = HeatClock.Unset, ReturnedAt = fact.Instant },
         HeatFact.HeatHalted => this with { Told = Phase.Halted, Clock = Clock with { Halts = [.. Clock.Halts, new Standstill(fact.Instant, null)] } },
         HeatFact.HeatResumed => this with { Told = Phase.Running, Clock = Closed(fact.Instant) },
         HeatFact.HeatEnded => this with { Told = Phase.Ended, EndedAt = fact.Instant, Clock = Closed(fact.Instant) },

@@ -36,6 +36,15 @@ public sealed partial record HeatState
     /// <summary>When the heat was first called; null before.</summary>
     public Instant? CalledAt { get; init; }
 
+    /// <summary>When a start was last recalled, or a halt went back to the call; null when neither did.</summary>
+    public Instant? ReturnedAt { get; init; }
+
+    /// <summary>Since when it stands called: a recalled start, or a halt that went back, is a call again until the next start. Null before the call.</summary>
+    public Instant? StandsCalledAt => Told == Phase.Called ? ReturnedAt ?? CalledAt : CalledAt;
+
+    /// <summary>Whether it is on the floor: counting down, running or halted.</summary>
+    public bool IsLive => Told is Phase.CountingDown or Phase.Running or Phase.Halted;
+
     /// <summary>The start in force and the halts.</summary>
     public HeatClock Clock { get; init; } = HeatClock.Unset;
 

@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Forecasts;
+using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Callouts;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Access;
@@ -14,6 +15,7 @@ namespace LiveHeat.Screens.Announcer;
 public sealed class AnnouncerView(
     HeatStore heat, ForecastStore forecast, IntroductionStore introductions, ProgramStore program, SignInStore signIn, Feed feed, ReplayFeed replay)
 {
+    private const int OverShown = 2;
     private readonly PlaceTrend trend = new();
 
     public HeatStore Heat => heat;
@@ -37,6 +39,20 @@ public sealed class AnnouncerView(
     /// <summary>What is drawn.</summary>
     public HeatScene Scene => Replaying ? Replay.Scene : heat.Scene;
 
+    /// <summary>Heats to turn to: those that are called or live, the last that wait for their signatures, and the one on the screen.</summary>
+    public IReadOnlyList<ProgramHeat> Heats
+    {
+        get
+        {
+            var all = (program.List?.Heats ?? []).OrderBy(one => one.Number).ToList();
+            var over = all.Where(one => one.Phase is Phase.Ended or Phase.Frozen).TakeLast(OverShown).ToList();
+            return [.. all.Where(one => one.Phase is Phase.Called or Phase.Armed || HeatTime.IsLive(one.Phase) || over.Contains(one) || one.Heat == heat.Frame?.Heat)];
+        }
+    }
+
+    /// <summary>It stays with a heat that was picked, whatever the floor does.</summary>
+    public bool Stays => heat.Following is not (null or HeatConnection.Current);
+
     /// <summary>Playing again is for those who work here.</summary>
     public bool MayReplay => signIn.Me?.Role is Role.Announcer or Role.Organiser or Role.HeadJudge;
 
@@ -51,7 +67,7 @@ public sealed class AnnouncerView(
         introductions.Changed += draw;
         heat.Changed += Note;
         heat.Changed += Introduce;
-        return Follow();
+        return FollowFloor();
     }
 
     /// <summary>Lets go of all that <see cref="Open"/> took.</summary>
@@ -91,7 +107,11 @@ public sealed class AnnouncerView(
         }
     }
 
-    private async Task Follow()
+    /// <summary>Turns to a heat and stays with it; to the one that is on, and follows the floor again.</summary>
+    public Task Turn(HeatId id) => id == program.List?.Current ? FollowFloor() : feed.Follow(id.Value);
+
+    /// <summary>Follows the heat that is on, and the next after it.</summary>
+    public async Task FollowFloor()
     {
         await feed.Follow(HeatConnection.Current);
         await feed.FollowForecast();

@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Language;
+using LiveHeat.Engine.Heats;
 
 namespace LiveHeat.Screens.Words;
 
@@ -18,6 +19,13 @@ public static class AnnouncerWords
     public static string Ready => Words[nameof(Ready)];
     public static string NotReady => Words[nameof(NotReady)];
     public static string Home => Words[nameof(Home)];
+
+    public static string Heats => Words[nameof(Heats)];
+    public static string Stays => Words[nameof(Stays)];
+    public static string FollowFloor => Words[nameof(FollowFloor)];
+
+    /// <summary>A heat to turn to: "Heat 13: called".</summary>
+    public static string HeatTab(string title, Phase phase) => Words.Say(nameof(HeatTab), title, CommonWords.Phase(phase));
 
     public static string ThenNext(string name) => Words.Say(nameof(ThenNext), name);
 

@@ -17,7 +17,7 @@ internal sealed class FindHeat(HeatSessions sessions, SetupReader setup)
     public async Task<HeatSession?> Called(string heat) =>
         InMemory(heat) ?? (await sessions.Called()).FirstOrDefault(session => session.Heat.Value == heat);
 
-    /// <summary>The heat called last; null when none was.</summary>
+    /// <summary>The live heat, else the one called last; null when none was.</summary>
     public async Task<HeatSession?> Current()
     {
         // Right after a start some heats may be in memory and the newest not yet.

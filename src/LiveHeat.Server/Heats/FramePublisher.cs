@@ -50,21 +50,28 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
 
     private async Task Publish(HeatSession session, SemaphoreSlim bell, CancellationToken stopping)
     {
-        var (told, people) = (Phase.Planned, 0);
+        var (told, people, wasCurrent) = (Phase.Planned, 0, false);
         while (!stopping.IsCancellationRequested)
         {
             try
             {
                 var changed = await bell.WaitAsync(Beacon, stopping);
+                var current = sessions.Current();
+                if (wasCurrent && current is not null && current != session)
+                {
+                    // Whoever follows the floor has this heat on the screen still; the one that is current now need not change by itself.
+                    Wake(current, stopping);
+                }
+
+                wasCurrent = current == session;
                 var frame = session.Frame();
                 if (!changed && frame.Phase is not (Phase.CountingDown or Phase.Running or Phase.Halted or Phase.Ended) && frame.Phase == told)
                 {
                     continue;
                 }
 
-                var current = sessions.Current() == session;
-                viewers.Offer(session.Heat, current, RawJson.Of(frame));
-                viewers.OfferForecast(session.Heat, current, () => RawJson.Of(forecasts.Of(session)));
+                viewers.Offer(session.Heat, wasCurrent, RawJson.Of(frame));
+                viewers.OfferForecast(session.Heat, wasCurrent, () => RawJson.Of(forecasts.Of(session)));
                 if (frame.Phase != told || frame.Lanes.Count != people)
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);

@@ -54,9 +54,13 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
     public IEnumerable<HeatSession> Open() =>
         sessions.Values.Where(opening => opening is { IsValueCreated: true, Value.IsCompletedSuccessfully: true }).Select(opening => opening.Value.Result);
 
-    /// <summary>The heat that a board shows by itself: the one called last; null when none was.</summary>
+    /// <summary>The heat that a board shows by itself: the live one, else the one called last; null when none was called.</summary>
+    /// <remarks>
+    /// The next heat's call takes no screen away from one that runs. Of two live heats it is the one called last, which went last too: the other may be one that
+    /// nobody ended, and would keep the screens. A heat whose start was recalled is called again.
+    /// </remarks>
     public HeatSession? Current() =>
-        Open().Where(session => session.State.Snapshot is not null).MaxBy(session => session.State.CalledAt);
+        Open().Where(session => session.State.Snapshot is not null).MaxBy(session => (session.State.IsLive, session.State.StandsCalledAt));
 
     /// <inheritdoc/>
     public void Dispose()

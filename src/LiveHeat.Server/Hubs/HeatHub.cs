@@ -15,7 +15,7 @@ namespace LiveHeat.Server.Hubs;
 /// <summary>Pushes frames and answers the clock exchange. No rules here, and nothing is written through it.</summary>
 internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phones, Forecasting forecasts, Timebase time) : Hub<IHeatWatcher>, IHeatHub
 {
-    /// <summary>The heat that is called last, whichever that is.</summary>
+    /// <summary>The live heat, else the one called last, whichever that is.</summary>
     public const string Current = "current";
 
     public override Task OnConnectedAsync()

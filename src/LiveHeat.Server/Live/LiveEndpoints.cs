@@ -11,7 +11,7 @@ namespace LiveHeat.Server.Live;
 /// </summary>
 internal static class LiveEndpoints
 {
-    /// <summary>The heat called last.</summary>
+    /// <summary>The live heat, else the one called last.</summary>
     private const string Current = "current";
 
     private const int PreflightSeconds = 600;

@@ -21,6 +21,7 @@ public class Hall : IAsyncLifetime, IDisposable
     private readonly LiveHeatApp app = new();
     private readonly Dictionary<int, string> codes = [];
     private IPage? quiet;
+    private readonly List<HallHeat> planned = [];
     private int heats;
 
     internal Chromium Chromium { get; } = new();
@@ -119,7 +120,24 @@ public class Hall : IAsyncLifetime, IDisposable
         var heat = new HeatSetup($"h{number}", number, $"Heat {number}", workout.Id, null,
             entrants.Select(entrant => new HeatSetupLane(new LaneNumber(entrant.Lane), $"t{number}-{entrant.Lane}")).ToItems());
         (await Organiser.Put($"/api/setup/heats/{heat.Id}", heat)).Fine();
-        return new HallHeat(this, heat.Id, heat.Title);
+        var made = new HallHeat(this, heat.Id, heat.Title);
+        lock (planned)
+        {
+            planned.Add(made);
+        }
+
+        return made;
+    }
+
+    /// <summary>Ends what the tests before have left running: a screen that follows the floor stays with a heat that runs.</summary>
+    internal async Task ClearFloor()
+    {
+        foreach (var heat in planned)
+        {
+            await heat.Leave();
+        }
+
+        planned.Clear();
     }
 
     /// <summary>Sets a heat up and calls it.</summary>

@@ -71,6 +71,16 @@ internal sealed class HallHeat(Hall hall, string id, string title)
         await Do("observe-start", new { agoMs = ms, uncertaintyMs = 50, reason = "the horn went without us" });
     }
 
+    /// <summary>Ends the heat if it is live.</summary>
+    public async Task Leave()
+    {
+        var frame = await hall.Organiser.Get($"{Path}/frame");
+        if (frame.Status == 200 && frame.Read<Frame>().Phase is Phase.CountingDown or Phase.Running or Phase.Halted)
+        {
+            await Do(frame.Read<Frame>().Phase == Phase.CountingDown ? "recall-start" : "end", new { reason = "the test is over" });
+        }
+    }
+
     /// <summary>Whoever is not ready counts as ready.</summary>
     public async Task Ready()
     {

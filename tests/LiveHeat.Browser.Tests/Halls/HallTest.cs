@@ -27,7 +27,7 @@ public abstract class HallTest<THall>(THall hall) : IClassFixture<THall>, IAsync
     {
         Assertions.SetDefaultExpectTimeout(PatienceMs);
         AppDomain.CurrentDomain.FirstChanceException += Notice;
-        return Task.CompletedTask;
+        return hall.ClearFloor();
     }
 
     public async Task DisposeAsync()

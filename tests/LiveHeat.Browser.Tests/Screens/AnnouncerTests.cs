@@ -50,6 +50,34 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
     }
 
     [Fact]
+    public async Task It_stays_with_the_heat_that_runs_and_the_one_that_is_called_is_a_tap_away_and_back()
+    {
+        var running = await Hall.Call(QuickWork.Sets(), Teams);
+        await running.RunsSince(5_000);
+        var screen = await Announcer(390, 844);
+        var title = screen.Page.Locator(".announcer-top h1");
+        await Expect(title).ToHaveTextAsync(running.Title);
+
+        var called = await Hall.Call(QuickWork.Sets(), Teams);
+        await Expect(screen.Act($"turn-{called.Id}")).ToContainTextAsync("called");
+        await Expect(title).ToHaveTextAsync(running.Title);
+        await screen.Press($"turn-{called.Id}");
+        await Expect(title).ToHaveTextAsync(called.Title);
+        await Expect(screen.Act("stays")).ToBeVisibleAsync();
+        Assert.Empty(await screen.Page.Faults("body", scrolls: true));
+        await screen.Press("follow-floor");
+        await Expect(title).ToHaveTextAsync(running.Title);
+
+        await running.Do("end");
+        await Expect(title).ToHaveTextAsync(called.Title);
+        await screen.Press($"turn-{running.Id}");
+        await Expect(title).ToHaveTextAsync(running.Title);
+        await called.RunsSince(1_000);
+        await Expect(screen.Act($"turn-{called.Id}")).ToContainTextAsync("running");
+        await Expect(title).ToHaveTextAsync(running.Title);
+    }
+
+    [Fact]
     public async Task In_a_near_tie_it_says_what_not_to_say_and_names_no_winner_until_somebody_has_decided()
     {
         var heat = await Hall.Call(QuickWork.Sets(), Teams);

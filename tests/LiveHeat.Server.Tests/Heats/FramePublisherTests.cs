@@ -72,21 +72,49 @@ public sealed class FramePublisherTests(SharedFloor shared) : FloorTest(shared)
     }
 
     [Fact]
-    public async Task Whoever_follows_the_current_heat_moves_on_when_the_next_is_called()
+    public async Task Whoever_follows_the_current_heat_stays_with_the_one_that_runs_and_moves_on_when_it_ends()
     {
-        var first = await Floor.Run(lanes: 1);
-        await using var board = await HubViewer.Connect(Floor.Visitor());
+        await using var floor = await TestFloor.Open();     // what another test left running would be current too
+        var first = await floor.Run(lanes: 1);
+        await using var board = await HubViewer.Connect(floor.Visitor());
         Assert.Equal(first.Id, (await board.Watch("current"))!.Heat.Value);
 
-        var second = await Floor.Call(lanes: 1);
-        await board.Frames.First(pushed => pushed.Frame.Heat.Value == second.Id);
-        Assert.NotEmpty(board.Programs.All);
-        await first[1].Finish(1);
+        var second = await floor.Call(lanes: 1);
         var seated = await second.Seat(1);
+        var tapped = await first[1].Finish(1);
+        await board.Frames.First(pushed => pushed.Frame.Heat.Value == first.Id && pushed.Frame.Sequence >= tapped.Sequence);
+        Assert.DoesNotContain(board.Frames.All, pushed => pushed.Frame.Heat.Value == second.Id);
 
-        await board.Frames.First(pushed => pushed.Frame.Lanes[0].Seat?.Value == seated.Seat);
-        Assert.Equal(second.Id, board.Frames.All[^1].Frame.Heat.Value);
-        Assert.DoesNotContain(board.Frames.All, pushed => pushed.Frame.Heat.Value == first.Id && pushed.Frame.Lanes[0].Open > 1);
+        // Nothing happens in the second heat: it is pushed since it is the current one now.
+        await first.Do(floor.Organiser, "end");
+        var next = await board.Frames.First(pushed => pushed.Frame.Heat.Value == second.Id);
+        Assert.Equal((Phase.Called, seated.Seat), (next.Frame.Phase, next.Frame.Lanes[0].Seat?.Value));
+        Assert.NotEmpty(board.Programs.All);
+    }
+
+    [Fact]
+    public async Task A_recalled_start_is_a_call_again_and_of_two_live_heats_the_one_called_last_is_current()
+    {
+        await using var floor = await TestFloor.Open();
+        async Task<string> Current() => (await floor.Visitor().Get("/api/program")).Json.GetProperty("current").GetString()!;
+        var first = await floor.Run(lanes: 1);
+        var second = await floor.Call(lanes: 1);
+        Assert.Equal(first.Id, await Current());
+
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        await first.Do(floor.Organiser, "recall-start", new { reason = "a lane moved early" });
+        Assert.Equal(first.Id, await Current());
+
+        await second.Seat(1, ready: true);
+        await second.Go();
+        Assert.Equal(second.Id, await Current());
+        await first.Go();
+        Assert.Equal(second.Id, await Current());
+
+        await second.Do(floor.Organiser, "end");
+        Assert.Equal(first.Id, await Current());
+        await first.Do(floor.Organiser, "end");
+        Assert.Equal(second.Id, await Current());
     }
 
     [Fact]
