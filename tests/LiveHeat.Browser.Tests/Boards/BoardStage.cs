@@ -22,11 +22,13 @@ internal sealed class BoardStage(IPage page)
 
     /// <summary>Begins on a page with nothing on it.</summary>
     /// <param name="options">Of the board's address, without the question mark.</param>
-    public async Task Begin(Uri site, int lanes, bool longNames = false, bool mixed = false, string options = "", string language = "en")
+    /// <param name="kind">most: as much as can be done until the cap; clock: rounds by the clock; else for time.</param>
+    /// <param name="overlay">third or full: what a video mix lays over its picture; null: a board.</param>
+    public async Task Begin(Uri site, int lanes, bool longNames = false, bool mixed = false, string options = "", string language = "en", string kind = "time", string? overlay = null)
     {
         await page.GotoAsync($"{site}health?lang={language}");
         var (names, athletes) = longNames ? (LongNames, LongAthletes) : (ShortNames, ShortAthletes);
-        await page.EvaluateAsync($"what => ({Script})(what)", new { lanes, names, athletes, mixed, options });
+        await page.EvaluateAsync($"what => ({Script})(what)", new { lanes, names, athletes, mixed, options, kind, overlay });
     }
 
     /// <summary>The names of all scenes.</summary>

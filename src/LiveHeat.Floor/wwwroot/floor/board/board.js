@@ -39,7 +39,8 @@ if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.sty
 const serverNow = state.program?.serverNow ?? state.frame?.madeAt;
 const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncertaintyMs: 1_000 } : null;
 const clock = new Clock(/** @type {any} */ ({ bridge }));
-const seat = seatOf(options, state.program?.screen), overlaid = main.dataset.overlay !== undefined;
+const overlaid = main.dataset.overlay !== undefined;
+const seat = seatOf(options, overlaid ? null : state.program?.screen);          // who sees a video sits at home, not in the hall
 if (options.has('side')) main.dataset.side = '';
 const board = new Board(main, state, clock, {
   seat,

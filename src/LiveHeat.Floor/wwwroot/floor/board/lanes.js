@@ -2,7 +2,7 @@
 import { laneMs, pacedGroups } from '../strip.js';
 import { LaneRow } from './lane-row.js';
 import { make, mark } from './nodes.js';
-import { pageAt, pagesOf } from './pages.js';
+import { MANY_OVER_VIDEO, pageAt, pagesOf } from './pages.js';
 import { PaceLabels } from './pace-labels.js';
 import { leastText } from './sight.js';
 import { resultOrder } from './standing.js';
@@ -122,7 +122,7 @@ export class Lanes {
   /** Pages, rows and what they tell, with the head as high as it is with so many rows. */
   planned() {
     const { board, list } = this;
-    const room = () => ({ count: this.rows.size, width: list.clientWidth, height: list.clientHeight, screen: innerHeight, text: this.text, side: board.dataset.side !== undefined });
+    const room = () => ({ count: this.rows.size, width: list.clientWidth, height: list.clientHeight, screen: innerHeight, text: this.text, side: board.dataset.side !== undefined, ...(board.dataset.overlay && { manyPages: MANY_OVER_VIDEO }) });
     mark(board, { size: 'many', short: null });
     let plan = pagesOf(room());
     mark(board, { size: sizeOf(plan.rows), short: plan.short ? 'yes' : null });

@@ -230,8 +230,8 @@ export class Strip {
     if (!this.noteWidth || !this.lane) return;
     const x = this.drawn.tape, gap = this.height * 0.25;
     const beyond = this.lane.status !== 'finished' && x + gap + this.noteWidth <= this.end;
-    note.classList.toggle('on-tape', !beyond);
     const left = beyond ? x + gap : this.lane.status === 'finished' ? this.gutter + gap : x - this.noteWidth - gap;
+    note.classList.toggle('on-tape', !beyond && left >= this.gutter);          // wider than the tape it has a ground of its own
     note.style.transform = `translateX(${Math.max(0, left)}px)`;
   }
 }
