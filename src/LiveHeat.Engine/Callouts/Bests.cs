@@ -35,7 +35,7 @@ internal sealed record DoneWork(string Key, LaneState Lane, bool Leg, int Step, 
         for (var number = 1; number <= lane.DoneSteps; number++)
         {
             var step = lane.Plan.Steps[number - 1];
-            var from = number == 1 ? 0 : lane.Splits[number - 2]?.LaneMs;
+            var from = Begins(lane, number) ?? lane.Splits[number - 2]?.LaneMs;
             var end = lane.Splits[number - 1];
             if (step.Kind == StepKind.Tag)
             {
@@ -55,4 +55,7 @@ internal sealed record DoneWork(string Key, LaneState Lane, bool Leg, int Step, 
             }
         }
     }
+
+    /// <summary>When a step begins that no step before it begins: the first one, and the first of each round by the clock.</summary>
+    private static long? Begins(LaneState lane, int step) => step == 1 ? 0 : lane.Plan.Windows.FirstOrDefault(window => window.First == step)?.FromMs;
 }

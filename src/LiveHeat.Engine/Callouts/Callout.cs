@@ -41,6 +41,24 @@ public enum CalloutKind
 
     /// <summary>Two teams may each get the same place.</summary>
     CloseRace,
+
+    /// <summary>A round by the clock is about to end.</summary>
+    RoundEnds,
+
+    /// <summary>A round by the clock is over, and nobody works until the next.</summary>
+    RestBegins,
+
+    /// <summary>A round by the clock is about to begin.</summary>
+    RoundBegins,
+
+    /// <summary>Another athlete of a team goes in for the next round by the clock.</summary>
+    GoesIn,
+
+    /// <summary>A team leads after a round by the clock, or two share the lead.</summary>
+    RoundLead,
+
+    /// <summary>Nobody has done more in a round by the clock.</summary>
+    BestRound,
 }
 
 /// <summary>What a callout rests on.</summary>
@@ -79,6 +97,15 @@ public sealed record Callout(string Id, CalloutKind Kind, int Weight, Instant At
 
     /// <summary>How likely, 0 to 1; null for what has happened.</summary>
     public double? Chance { get; init; }
+
+    /// <summary>The round by the clock, from 1; null when it is about none.</summary>
+    public int? Round { get; init; }
+
+    /// <summary>What was done, in the score of the workout; null when it is about none.</summary>
+    public int? Worth { get; init; }
+
+    /// <summary>How much more that is than the second lane has; null where nobody can tell.</summary>
+    public int? Ahead { get; init; }
 
     /// <summary>Faster than in all earlier heats too.</summary>
     public bool OfDay { get; init; }

@@ -1,3 +1,5 @@
+using LiveHeat.Engine.Heats;
+
 namespace LiveHeat.Engine.Callouts;
 
 /// <summary>What only the clock brings.</summary>
@@ -10,7 +12,7 @@ internal static class FromClock
     public static IEnumerable<Callout> Of(CalloutFloor floor)
     {
         var clock = floor.Heat.Clock;
-        foreach (var cap in floor.Lanes.Where(lane => !lane.Finished && lane.Stopped is null && lane.CapHeatMs is not null).GroupBy(lane => lane.CapHeatMs!.Value))
+        foreach (var cap in floor.Lanes.Where(lane => !lane.Finished && lane.Stopped is null && lane.CapHeatMs is not null && IsAtWork(lane)).GroupBy(lane => lane.CapHeatMs!.Value))
         {
             var left = cap.Key - clock.HeatMs(floor.Now);
             if (left is > 0 and <= Minute && clock.InstantOf(cap.Key - Minute) is { } since && floor.Weight(CalloutKind.LastMinute, 1, since) is { } weight)
@@ -22,4 +24,8 @@ internal static class FromClock
             }
         }
     }
+
+    /// <summary>In rounds by the clock the last one may be shorter than the minute, and who is through it rests.</summary>
+    private static bool IsAtWork(LaneState lane) =>
+        lane.Plan.Windows is not { Count: > 0 } windows || (windows[^1].UntilMs - windows[^1].FromMs >= Minute && lane.Rounds[^1].Done < windows[^1].Last);
 }

@@ -24,10 +24,11 @@ public static class HeatCallouts
         }
 
         var floor = new CalloutFloor(heat, placings, OpenQuestions.Of(heat, now), now);
-        var found = FromNews.Of(floor, news).Concat(FromBests.Of(floor, earlier));
+        var scores = FromRoundScores.Of(floor).ToList();
+        var found = FromNews.Of(floor, news).Where(callout => !scores.Exists(score => Says(score, callout))).Concat(FromBests.Of(floor, earlier)).Concat(scores);
         if (heat.PhaseAt(now) == Phase.Running)
         {
-            found = found.Concat(FromForecast.Of(floor, forecast.Forecast, forecast.At)).Concat(FromClock.Of(floor));
+            found = found.Concat(FromForecast.Of(floor, forecast.Forecast, forecast.At)).Concat(FromClock.Of(floor)).Concat(FromRounds.Of(floor));
         }
 
         return new CalloutSheet(
@@ -35,6 +36,10 @@ public static class HeatCallouts
                 .DistinctBy(callout => callout.Id).ToItems(),
             floor.Open);
     }
+
+    /// <summary>Who leads after a round took the lead before its end.</summary>
+    private static bool Says(Callout score, Callout news) =>
+        score.Kind == CalloutKind.RoundLead && news.Kind == CalloutKind.Lead && news.Lanes[0] == score.Lanes[0] && !(news.At > score.At);
 }
 
 /// <summary>A heat as those who look for something to say need it.</summary>
@@ -66,9 +71,13 @@ internal sealed class CalloutFloor(HeatState heat, Items<Placing> placings, Item
         {
             NotYetWhy.MayBeBeaten => one.Lanes[0] == lane.Lane,
             // Two that are too close change places with each other alone, and a time at the cap with those behind it.
-            NotYetWhy.NearTie or NotYetWhy.NearCap => false,
+            NotYetWhy.NearTie or NotYetWhy.NearCap or NotYetWhy.NearRoundEnd => false,
             _ => Find(one.Lanes[0])?.Plan.Group == lane.Plan.Group,
         });
+
+    /// <summary>A ruling on a lane of that prescription is still to come, and may change what any lane's score means.</summary>
+    public bool RulingIsOpen(string group) =>
+        open.Any(one => one.Why is NotYetWhy.Held or NotYetWhy.Disputed or NotYetWhy.TapsWait && one.Lanes.Any(lane => heat.Find(lane)?.Plan.Group == group));
 
     /// <summary>When the newest fact about where a lane is happened; GO before the first.</summary>
     public Instant LastAt(LaneState lane) => lane.LastSplit() is var (_, split) ? At(split) : heat.Clock.Start!.GoAt;

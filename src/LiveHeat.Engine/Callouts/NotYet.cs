@@ -13,6 +13,9 @@ public enum NotYetWhy
     /// <summary>A last step is too close to the cap to be measured, and nobody has decided.</summary>
     NearCap,
 
+    /// <summary>A step is too close to the end of its round by the clock to be measured, and nobody has decided.</summary>
+    NearRoundEnd,
+
     /// <summary>The head judge holds the lane.</summary>
     Held,
 
@@ -32,7 +35,11 @@ public enum NotYetWhy
 /// <summary>A place that nobody may name yet.</summary>
 /// <param name="Why">The reason.</param>
 /// <param name="Lanes">Whom it is about.</param>
-public sealed record NotYet(NotYetWhy Why, Items<LaneNumber> Lanes);
+public sealed record NotYet(NotYetWhy Why, Items<LaneNumber> Lanes)
+{
+    /// <summary>The round by the clock whose end it is about, from 1; null elsewhere.</summary>
+    public int? Round { get; init; }
+}
 
 /// <summary>Finds what is open.</summary>
 internal static class OpenQuestions
@@ -45,9 +52,11 @@ internal static class OpenQuestions
             return [];
         }
 
-        var ties = NearTies.Of(heat).Where(tie => !tie.Decided).Select(tie => new NotYet(tie.AtCap ? NotYetWhy.NearCap : NotYetWhy.NearTie, tie.Lanes));
+        var ties = NearTies.Of(heat).Where(tie => !tie.Decided).Select(tie => new NotYet(Why(tie), tie.Lanes) { Round = tie.Round });
         return ties.Concat(heat.Lanes.Where(lane => !lane.Withdrawn).SelectMany(lane => About(lane).Select(why => new NotYet(why, [lane.Lane])))).Concat(MayBeBeaten(heat, now)).ToItems();
     }
+
+    private static NotYetWhy Why(NearTie tie) => tie.Round is not null ? NotYetWhy.NearRoundEnd : tie.AtCap ? NotYetWhy.NearCap : NotYetWhy.NearTie;
 
     private static IEnumerable<NotYetWhy> About(LaneState lane)
     {

@@ -12,7 +12,11 @@ public readonly record struct Split(long LaneMs, int UncertaintyMs, FactId Fact)
 /// <summary>How far a lane came in one round by the clock.</summary>
 /// <param name="Done">The last step done in it; the one before its first when nothing was.</param>
 /// <param name="Count">Units of the step after that one; 0 when all of the round is done.</param>
-public readonly record struct RoundDone(int Done, int Count);
+public readonly record struct RoundDone(int Done, int Count)
+{
+    /// <summary>The judge said how many units of the open set were done when the round was over.</summary>
+    public bool Told { get; init; }
+}
 
 /// <summary>What was done nearest to the end of a round by the clock, on either side of it.</summary>
 /// <param name="Round">The round, from 1.</param>

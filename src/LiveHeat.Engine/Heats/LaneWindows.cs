@@ -66,7 +66,7 @@ internal sealed class LaneWindows(RelayPlan plan, IEnumerable<HeatFact.CapDecide
 
     /// <summary>How far the lane came in each.</summary>
     public Items<RoundDone> All(LaneCounts counts) =>
-        scored.Select((done, i) => new RoundDone(done, done < plan.Windows[i].Last ? counts.Shown(done + 1) : 0)).ToItems();
+        scored.Select((done, i) => done < plan.Windows[i].Last ? new RoundDone(done, counts.Shown(done + 1)) { Told = counts.IsTold(done + 1) } : new RoundDone(done, 0)).ToItems();
 
     /// <summary>What each round is worth, its open set with what was counted of it less what is owed; may be negative.</summary>
     public Items<int> Worths(LaneCounts counts) => scored.Select((done, i) => plan.WorthThrough(done) - plan.WorthThrough(plan.Windows[i].First - 1)

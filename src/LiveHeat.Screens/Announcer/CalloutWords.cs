@@ -41,6 +41,10 @@ public sealed class CalloutWords
             CalloutKind.Finish => callout.Ms is not { } ms ? this["finish.notime", team] : callout.Place is { } place ? this["finish", team, place, Time(ms)] : this["finish.open", team, Time(ms)],
             CalloutKind.LastMinute => Counted("lastminute", callout.Lanes.Count),
             CalloutKind.Stopped => this["stopped", team],
+            CalloutKind.RoundEnds or CalloutKind.RestBegins or CalloutKind.RoundBegins => RoundCalloutWords.Turn(callout, lanes, Seconds(callout.Due, now)),
+            CalloutKind.GoesIn => In(lane, callout.Step) is { Length: > 0 } next ? this["goes.in", team, next, Seconds(callout.Due, now)] : this["goes.in.nobody", team, Seconds(callout.Due, now)],
+            CalloutKind.RoundLead => RoundCalloutWords.Lead(callout, lanes),
+            CalloutKind.BestRound => RoundCalloutWords.Best(callout, lanes),
             _ => this["race", team, other, callout.Place ?? 0],
         };
     }
@@ -64,7 +68,7 @@ public sealed class CalloutWords
         {
             NotYetWhy.NearTie => this["notyet.neartie", team, Team(lanes, open.Lanes[1])],
             NotYetWhy.MayBeBeaten => this[$"notyet.maybebeaten.{Numbers.Form(open.Lanes.Count - 1)}", team, open.Lanes.Count - 1],
-            _ => this[$"notyet.{open.Why}".ToLowerInvariant(), team],
+            _ => this[$"notyet.{open.Why}".ToLowerInvariant(), team, open.Round ?? 0],
         };
     }
 
@@ -105,6 +109,8 @@ public sealed class CalloutWords
     private static string Team(IReadOnlyList<LaneView> lanes, LaneNumber lane) => Find(lanes, lane)?.Sheet.Name ?? CommonWords.Lane(lane);
 
     private static string To(LaneView? lane, int? step) => step is { } number && lane?.Find(number)?.To is { } to ? lane.NameOf(to) : "";
+
+    private static string In(LaneView? lane, int? step) => step is { } number && lane?.Find(number) is { } next ? lane.NamesOf(next) : "";
 
     private static string By(LaneView? lane, int? step) => step is { } number && lane?.Find(number) is { } by ? lane.NameOf(by.Athlete) : "";
 

@@ -53,6 +53,21 @@ public class ForecastFrameTests
     }
 
     [Fact]
+    public void What_only_rounds_by_the_clock_have_stands_where_they_are_and_nowhere_else()
+    {
+        var told = new CalloutSheet(
+            [new Callout("roundlead.s.2.1", CalloutKind.RoundLead, 88, Some.Go, CalloutGrounds.Confirmed, [Some.Lane(1), Some.Lane(2)]) { Round = 2, Worth = 44, Ahead = 7 }],
+            [new NotYet(NotYetWhy.NearRoundEnd, [Some.Lane(2)]) { Round = 1 }]);
+        var frame = Frame(told: told);
+
+        var json = JsonSerializer.Serialize(frame, WireJson.Options);
+
+        Assert.Contains("""{"id":"roundlead.s.2.1","kind":"round-lead","weight":88,"at":1795600420000,"grounds":"confirmed","lanes":[1,2],"step":null,"place":null,"ms":null,"due":null,"chance":null,"round":2,"worth":44,"ahead":7,"ofDay":false}""", json, StringComparison.Ordinal);
+        Assert.Contains("""[{"why":"near-round-end","lanes":[2],"round":1}]""", json, StringComparison.Ordinal);
+        Assert.Equal(frame, JsonSerializer.Deserialize<ForecastFrame>(json, WireJson.Options));
+    }
+
+    [Fact]
     public void Several_servers_draw_the_same_from_the_same_facts_and_other_facts_draw_otherwise()
     {
         Assert.Equal(ForecastMaking.Seed(new HeatId("h1"), 41), ForecastMaking.Seed(new HeatId("h1"), 41));

@@ -41,6 +41,14 @@ public sealed class CalloutBoardTests : BunitContext
     }
 
     [Fact]
+    public void What_is_about_the_whole_heat_shows_no_lane()
+    {
+        var ends = new Callout("roundends", CalloutKind.LastMinute, 70, Some.Go, CalloutGrounds.Clock, [Some.Lane(1), Some.Lane(2), Some.Lane(3)]);
+
+        Assert.Equal([0, 2], Board([ends, Lead()]).FindAll("article").Select(article => article.QuerySelectorAll(".lane-number").Length));
+    }
+
+    [Fact]
     public void What_was_said_is_tapped_away_by_its_id()
     {
         var said = new List<string>();
