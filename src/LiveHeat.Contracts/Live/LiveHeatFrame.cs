@@ -32,8 +32,8 @@ public sealed record LiveHeatFrame(
 /// <param name="Team">The team's name.</param>
 /// <param name="Division">The division's name.</param>
 /// <param name="Status">What it is doing.</param>
-/// <param name="Round">From 1; null before, after or without rounds.</param>
-/// <param name="Doing">The open step: "18 wall balls"; null when all is done.</param>
+/// <param name="Round">From 1; null before, after or without rounds. By the clock the one that began last, whatever was tapped.</param>
+/// <param name="Doing">The open step: "18 wall balls"; null when all is done, and in a rest.</param>
 /// <param name="Worth">Confirmed work.</param>
 /// <param name="WorthOfAll">All there is; null where the work has no end.</param>
 /// <param name="Place">In its division; null when it has none.</param>
@@ -41,4 +41,11 @@ public sealed record LiveHeatFrame(
 /// <param name="GapMs">Behind the leader at the last confirmed point; null when unknown.</param>
 /// <param name="ResultMs">The finish time, rounded as the result is; null without one.</param>
 public sealed record LiveLane(
-    LaneNumber Lane, string Team, string Division, LaneStatus Status, int? Round, string? Doing, int Worth, int? WorthOfAll, int? Place, bool Tied, long? GapMs, long? ResultMs);
+    LaneNumber Lane, string Team, string Division, LaneStatus Status, int? Round, string? Doing, int Worth, int? WorthOfAll, int? Place, bool Tied, long? GapMs, long? ResultMs)
+{
+    /// <summary>In rounds by the clock: nobody works until the next begins. Null where no clock divides the work, and for a team that stopped.</summary>
+    public bool? Resting { get; init; }
+
+    /// <summary>In rounds by the clock: when the round ends or, while resting, the next begins. Null when nothing more does, before a start is set, and while a clock stands.</summary>
+    public Instant? TurnsAt { get; init; }
+}

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using LiveHeat.Contracts.Frames;
+using LiveHeat.Contracts.Live;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Contracts.Setup;
@@ -26,7 +27,7 @@ public static class WireJson
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "withdrew"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatFact.Frozen), "missing"), (typeof(HeatFact.Frozen), "noTiebreak"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"), (typeof(NearTie), "round"),
-        (typeof(Callout), "round"), (typeof(Callout), "worth"), (typeof(Callout), "ahead"), (typeof(NotYet), "round"),
+        (typeof(Callout), "round"), (typeof(Callout), "worth"), (typeof(Callout), "ahead"), (typeof(NotYet), "round"), (typeof(LiveLane), "resting"), (typeof(LiveLane), "turnsAt"),
         (typeof(ProgramList), "message"), (typeof(ProgramList), "screen"), (typeof(CompetitionSetup), "screen"),
         (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),
     ];

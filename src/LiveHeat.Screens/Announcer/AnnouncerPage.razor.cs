@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Heats;

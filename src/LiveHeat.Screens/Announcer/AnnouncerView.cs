@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Forecasts;
+using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
 using LiveHeat.Engine.Callouts;
 using LiveHeat.Engine.Heats;

@@ -1,3 +1,4 @@
+using LiveHeat.Contracts.Frames;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Connection;
 using LiveHeat.Screens.Heats;

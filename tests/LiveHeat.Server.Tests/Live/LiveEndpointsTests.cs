@@ -2,6 +2,8 @@ using System.Text.Json;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Live;
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
+using LiveHeat.Testing;
 using LiveHeat.Testing.Hosting;
 
 namespace LiveHeat.Server.Live;
@@ -82,6 +84,31 @@ public sealed class LiveEndpointsTests(SharedFloor shared) : FloorTest(shared)
 
         await running.Do(floor.Organiser, "end");
         Assert.Equal(called.Id, (await Again()).Read<LiveHeatFrame>().Heat.Value);
+    }
+
+    [Fact]
+    public async Task By_the_clock_the_next_round_changes_the_tag_though_nobody_tapped()
+    {
+        var rounds = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 3, capMs: 240_000) with { Clock = new WorkClock(60_000, 30_000, Repeat: false) })
+            with
+        { Id = "w-clock", Scoring = new ScoringRule.MostWork() };
+        (await Floor.Organiser.Put("/api/setup/workouts/w-clock", rounds)).Fine();
+        var heat = await Floor.Run(lanes: 1, workout: rounds.Id);
+        async Task<(string Tag, LiveLane? Lane)> After(int seconds, string? known = null)
+        {
+            Floor.Time.Advance(TimeSpan.FromSeconds(seconds));
+            var answer = await Floor.Visitor().Get($"/api/live/{heat.Id}", known is null ? Elsewhere : ("If-None-Match", known));
+            return (answer.Message.Headers.ETag!.ToString(), answer.Status == 304 ? null : answer.Read<LiveHeatFrame>().Lanes[0]);
+        }
+
+        var (first, lane) = await After(10);
+        Assert.Equal((1, "10 wall balls", false, (await heat.Frame()).Start!.GoAt + 60_000), (lane!.Round, lane.Doing, lane.Resting, lane.TurnsAt));
+        Assert.Equal((first, null), await After(10, first));                                     // nothing changes within the round
+        var (rest, resting) = await After(50, first);
+        Assert.Equal((1, null, true), (resting!.Round, resting.Doing, resting.Resting));
+        var (second, next) = await After(25, rest);
+        Assert.Equal((2, "10 wall balls", false), (next!.Round, next.Doing, next.Resting));
+        Assert.Equal(3, new[] { first, rest, second }.Distinct().Count());
     }
 
     [Fact]

@@ -1,8 +1,7 @@
-using LiveHeat.Contracts.Frames;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
 
-namespace LiveHeat.Screens.Heats;
+namespace LiveHeat.Contracts.Frames;
 
 /// <summary>What only time changes, from the instants of a frame.</summary>
 public static class HeatTime
