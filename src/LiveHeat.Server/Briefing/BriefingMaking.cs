@@ -17,7 +17,7 @@ internal static class BriefingMaking
         var names = prescriptions.ToDictionary(prescription => prescription.Division, prescription => prescription.DivisionName);
         return new HeatBriefing(
             heat.Competition, heat.Title, workout.Name, SheetMaking.Summary(workout), RelayWords.Of(workout),
-            workout.Order is RelayOrder.Together ? null : Tag(movements),
+            RelayWords.HasTags(workout) ? Tag(movements) : null,
             [.. prescriptions.Select(prescription => Division(workout, prescription, movements))],
             [.. workout.Movements.Select(movement => Movement(workout, movement, prescriptions)).OfType<BriefedMovement>()],
             [.. heat.Lanes.OrderBy(lane => lane.Lane).Select(lane => new BriefedLane(lane.Lane.Value, lane.Name, names.GetValueOrDefault(lane.Division, lane.Division), lane.Athletes))]);

@@ -15,7 +15,7 @@ internal static class RelayWords
         var together = workout.Order is RelayOrder.Together;
         string?[] sentences =
         [
-            workout.Scoring is ScoringRule.HeaviestLoad load ? Attempts(workout.Order, load.Attempts) : Order(workout.Order),
+            workout.Scoring is ScoringRule.HeaviestLoad load ? Attempts(workout.Order, load.Attempts) : ByClock(workout) ? OrderByClock(workout.Order) : Order(workout.Order),
             together ? null : OneAtATime,
             before && !together ? BeforeBy : null,
             after && !together ? AfterBy : null,
@@ -23,6 +23,18 @@ internal static class RelayWords
         ];
         return [.. sentences.OfType<string>()];
     }
+
+    /// <summary>Somebody tags somebody: not where the team works as one, and not where the clock says who works.</summary>
+    public static bool HasTags(Workout workout) => workout.Order is not RelayOrder.Together && (!ByClock(workout) || workout.Order is RelayOrder.EachMovement);
+
+    private static bool ByClock(Workout workout) => workout.Prescriptions.Any(prescription => prescription.Clock is not null);
+
+    private static string OrderByClock(RelayOrder order) => order switch
+    {
+        RelayOrder.InTurn or RelayOrder.Blocks { Size: 1 } => InTurnByClock,
+        RelayOrder.Blocks blocks => BlocksByClock(blocks.Size),
+        _ => Order(order),
+    };
 
     private static string Attempts(RelayOrder order, int attempts) => order switch
     {
@@ -36,7 +48,7 @@ internal static class RelayWords
         ScoringRule.HeaviestLoad { LoadSum: LoadSum.SumOfBest } => SumOfBest,
         ScoringRule.HeaviestLoad => BestLift,
         ScoringRule.MostReading => Readings,
-        ScoringRule.MostWork => UntilCap,
+        ScoringRule.MostWork => ByClock(workout) ? InEveryRound : UntilCap,
         _ => workout.Finish switch { FinishKind.Line => StopsAtLine, FinishKind.Mat => StopsOnMat, _ => StopsWithLastRep },
     };
 
@@ -66,6 +78,10 @@ internal static class RelayWords
 
     private static string InTurn => Words[nameof(InTurn)];
 
+    private static string InTurnByClock => Words[nameof(InTurnByClock)];
+
+    private static string InEveryRound => Words[nameof(InEveryRound)];
+
     private static string EachMovement => Words[nameof(EachMovement)];
 
     private static string Together => Words[nameof(Together)];
@@ -83,6 +99,8 @@ internal static class RelayWords
     private static string LiftInTurn(int attempts) => Words.Count(nameof(LiftInTurn), attempts);
 
     private static string Blocks(int rounds) => Words.Count(nameof(Blocks), rounds);
+
+    private static string BlocksByClock(int rounds) => Words.Count(nameof(BlocksByClock), rounds);
 
     private static string Listed(string rounds) => Words.Say(nameof(Listed), rounds);
 

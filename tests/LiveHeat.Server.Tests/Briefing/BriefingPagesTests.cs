@@ -50,6 +50,11 @@ public sealed partial class BriefingPagesTests(SharedFloor shared) : FloorTest(s
             Some.Workout() with { Scoring = new ScoringRule.MostWork() }, Some.Prescription(rounds: 3) with { Clock = new WorkClock(60_000, 30_000, repeat) });
 
         Assert.Equal(("3 rounds by the clock", "3 rounds by the clock, each again and again until it is over"), (Rounds(repeat: false), Rounds(repeat: true)));
+        var byClock = Some.Workout(prescriptions: Some.Prescription(rounds: 3) with { Clock = new WorkClock(60_000, 30_000, true) }) with { Scoring = new ScoringRule.MostWork() };
+        Assert.Equal(
+            ["Each athlete has one round. When the clock begins the next one, the next in the line-up works; nobody tags. After the last athlete the first goes again.", "One athlete works at a time.", "What is done in every round counts; what is not done when a round is over is not made up."],
+            RelayWords.Of(byClock));
+        Assert.Equal((false, true, true), (RelayWords.HasTags(byClock), RelayWords.HasTags(byClock with { Order = new RelayOrder.EachMovement() }), RelayWords.HasTags(Some.Workout())));
         Assert.Equal("round 2 only · 9 kg", BriefingWords.Set(new PrescribedSet("wall-ball", 10, Load: "9 kg") { InRound = 2 }, Some.Movement(), null).Notes);
     }
 
