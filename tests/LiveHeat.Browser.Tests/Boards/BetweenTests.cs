@@ -25,6 +25,36 @@ public sealed class BetweenTests(Hall hall) : ModuleTest(hall)
             ([between], { seconds, ...signs }) => seconds.map(second => { const { what, nth } = between.turnOf({ ...signs, sinceMs: second * 1_000 }); return `${second} ${what} ${nth}`; }).join(', ')
             """, new { seconds = told.Split(", ").Select(one => int.Parse(one.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)), scene, message, slides, pages, lanePages }));
 
+    /// <summary>The next heat stands between a result and the standings, and only there: before a heat and while one runs it is not what people look for.</summary>
+    [Theory]
+    [InlineData("result", 1, 1, "0 lanes 0, 20 programme 0, 30 programme 1, 40 standings 0, 52 lanes 0")]
+    [InlineData("result", 0, 4, "39 lanes 0, 41 programme 0, 61 lanes 0")]
+    [InlineData("before", 0, 1, "21 lanes 0, 35 lanes 0")]
+    [InlineData("running", 1, 1, "21 lanes 0, 45 lanes 0")]
+    public async Task After_a_result_it_tells_what_comes_next(string scene, int pages, int lanePages, string told) =>
+        Assert.Equal(told, await Run<string>(["/floor/board/between.js"], """
+            ([between], { seconds, ...signs }) => seconds.map(second => { const { what, nth } = between.turnOf({ ...signs, slides: 0, message: false, next: true, sinceMs: second * 1_000 }); return `${second} ${what} ${nth}`; }).join(', ')
+            """, new { seconds = told.Split(", ").Select(one => int.Parse(one.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)), scene, pages, lanePages }));
+
+    /// <summary>Who is in the next heat, on which lane, and when; before its own start a heat says when it is planned too, and the competition's name.</summary>
+    [Fact]
+    public async Task The_next_heat_is_told_with_its_lanes_and_its_time()
+    {
+        var stage = new BoardStage(await Page(1920, 1080));
+        await stage.Begin(Hall.Site, 4);
+        Assert.Equal("programme", await stage.Show("programme"));
+        var told = stage.Page.Locator(".to-come");
+        await Expect(told.Locator(".next-lane")).ToHaveTextAsync(["1Harbour Anvils", "2Tin Whistle Four", "3Quarry Lights", "4Moss & Iron"]);
+        await Expect(told.Locator(".next-heat")).ToHaveTextAsync("Heat 1314:12 · in 12 minutes");
+        await Expect(told.Locator(".competition")).ToHaveTextAsync("Breakwater Relays");
+        await Expect(told.Locator(".next-name").First).ToBeVisibleAsync();
+        await Expect(stage.Page.Locator(".heading")).ToBeHiddenAsync();
+
+        Assert.Equal("lanes", await stage.Show("before"));
+        await Expect(stage.Page.Locator(".clock-label")).ToHaveTextAsync("up next · 14:05");
+        await Expect(stage.Page.Locator(".time-left")).ToHaveTextAsync("Breakwater Relays");
+    }
+
     [Fact]
     public async Task The_briefing_is_shown_while_there_is_time_or_when_somebody_asked_for_it() =>
         Assert.Equal("true false false false true false", await Run<string>(["/floor/board/between.js"], """

@@ -147,6 +147,18 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
         Assert.Equal([3, 1, 2], order);
     }
 
+    [Fact]
+    public async Task Who_is_in_front_is_the_first_three_or_the_first_of_each_division() => Assert.Equal(
+        ["1st A · 2nd B 8 s · 3rd C 9 s", "Open: A · Masters: D", "Open: A and B · Masters: D", ""],
+        await Run<string[]>(["/floor/board/standing.js"], """
+            ([{ leadersOf }]) => {
+              const floor = divisions => ['A', 'B', 'C', 'D'].map((name, at) => ({ lane: at + 1, name, group: divisions[at], divisionName: divisions[at] }));
+              const at = (places, worth = 9) => places.map((place, nth) => ({ lane: nth + 1, place, worth, open: 2, tied: false, status: 'working', gapMs: 7_000 + nth * 1_000 }));
+              const one = floor(['Open', 'Open', 'Open', 'Open']), two = floor(['Open', 'Open', 'Open', 'Masters']);
+              return [leadersOf(one, at([1, 2, 3, 4])), leadersOf(two, at([1, 2, 3, 1])), leadersOf(two, at([1, 1, 3, 1])), leadersOf(two, at([1, 1, 1, 1], 0))].map(told => told.join(' · '));
+            }
+            """));
+
     /// <summary>On a full screen 1786 pixels wide, wherever two divisions' lines are along strips that begin at 560 and end at 1490.</summary>
     [Fact]
     public async Task Labels_of_the_cap_pace_never_stand_on_each_other() =>

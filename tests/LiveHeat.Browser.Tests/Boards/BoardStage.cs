@@ -35,7 +35,7 @@ internal sealed class BoardStage(IPage page)
     public Task<string[]> Scenes() => page.EvaluateAsync<string[]>("stage.names");
 
     /// <summary>Shows a scene.</summary>
-    /// <returns>What the board shows: lanes, message or standings.</returns>
+    /// <returns>What the board shows: lanes, message, programme or standings.</returns>
     public Task<string> Show(string scene) => page.EvaluateAsync<string>("scene => stage.show(scene)", scene);
 
     private static string Read()

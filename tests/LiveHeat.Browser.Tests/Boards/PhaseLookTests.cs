@@ -23,7 +23,7 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
             foreach (var scene in await stage.Scenes())
             {
                 var shown = await stage.Show(scene);
-                Assert.Equal(scene is "message" or "standings" ? scene : "lanes", shown);
+                Assert.Equal(scene is "message" or "programme" or "standings" ? scene : "lanes", shown);
                 faults.AddRange((await stage.Page.Faults("#board")).Select(fault => $"{scene}, {width}x{height}: {fault}"));
             }
         }

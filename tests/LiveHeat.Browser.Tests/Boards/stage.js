@@ -51,7 +51,7 @@ async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
   const all = lane => laneAt(lane, { status: 'ready' });
   const program = {
     competition: sheet.competition, epoch: 'e1', current: 'h1', serverNow: NOW,
-    heats: [13, 14, 15, 16].map((number, at) => ({ heat: `h${number}`, number, title: `Heat ${number}`, workout: 'Low Tide', plannedAt: NOW + (12 + at * 20) * 60_000, phase: 'planned', lanes: sheet.lanes.map(({ lane, name, division }) => ({ lane, name, division })) })),
+    heats: [12, 13, 14, 15, 16].map((number, at) => number === 12 ? { heat: 'h1', number, title: 'Heat 12', workout: 'Low Tide', plannedAt: NOW + 5 * 60_000, phase: 'ended', lanes: [] } : ({ heat: `h${number}`, number, title: `Heat ${number}`, workout: 'Low Tide', plannedAt: NOW + (at * 20 - 8) * 60_000, phase: 'planned', lanes: sheet.lanes.map(({ lane, name, division }) => ({ lane, name, division })) })),
   };
   const table = {
     divisions: [['open', 'Open', false], ['masters', 'Masters 45+', true]].map(([division, name, provisional]) => ({
@@ -76,6 +76,7 @@ async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
     result: () => frame('ended', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000 }),
     certified: () => frame('certified', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000, revision: 2 }),
     message: () => frame('ended', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000 }),
+    programme: () => frame('ended', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000 }),
     standings: () => frame('certified', result, { ...started(NOW - 700_000), endedAt: NOW - 5_000 }),
   };
   const AGES = { old: 5_000, 'not live': 42_000 };
@@ -99,7 +100,8 @@ async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
     board.frameAt = performance.now() - age;
     if (board.between) Object.assign(board.between.standings, { readAt: Infinity, table: name === 'standings' ? table : null });
     await pictures(3);
-    if (name === 'standings' && board.between) board.between.since -= 21_000 * Math.max(1, board.lanes.plan.pages / 2);
+    const turn = { programme: 1_000, standings: 21_000 }[name];
+    if (turn && board.between) board.between.since -= 20_000 * Math.max(1, board.lanes.plan.pages / 2) + turn;
     board.lookedAt = -Infinity;
     await pictures(3);
     return main.dataset.shows;

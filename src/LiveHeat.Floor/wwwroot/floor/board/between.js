@@ -1,28 +1,36 @@
-// What a board shows between and around heats, by turns with its lanes: the organiser's message, the briefing, the standings.
+// What a board shows between and around heats, by turns with its lanes: the organiser's message, the briefing, what comes next, the standings.
 import { BriefingView } from './briefing-view.js';
 import { make, mark, say } from './nodes.js';
+import { hasNext, showProgramme } from './programme.js';
 import { StandingsView } from './standings-view.js';
 import { words } from './words.js';
 
 const LANES_FOR_MS = 20_000, SLIDE_FOR_MS = 9_000, STANDINGS_FOR_MS = 12_000;
+const PROGRAMME_FOR_MS = 10_000, PROGRAMME_TIMES = 2;      // made anew each time: lanes for which there is no room take turns
 const BRIEFING_UNTIL_MS = 120_000;          // before the planned time: from then on people look for their lane
 const CALM = new Set(['idle', 'before', 'result']);
 
-/** @typedef {{what: 'lanes'|'message'|'briefing'|'standings', nth: number}} Turn nth: the slide or page, from 0 */
+/** @typedef {{what: 'lanes'|'message'|'briefing'|'programme'|'standings', nth: number}} Turn nth: the slide or page, from 0 */
 
 /**
  * What the board shows now. Pure.
- * @param {{scene: string, sinceMs: number, message: boolean, slides: number, pages: number, lanePages: number}} signs
- *   sinceMs: since the scene began; slides of the briefing and pages of the standings, 0 where they are not wanted; pages of the lanes
+ * @param {{scene: string, sinceMs: number, message: boolean, slides: number, pages: number, lanePages: number, next?: boolean}} signs
+ *   sinceMs: since the scene began; slides of the briefing and pages of the standings, 0 where they are not wanted; pages of the lanes; next: a heat is to come
  * @returns {Turn}
  */
-export function turnOf({ scene, sinceMs, message, slides, pages, lanePages }) {
+export function turnOf({ scene, sinceMs, message, slides, pages, lanePages, next = false }) {
   if (!CALM.has(scene)) return { what: 'lanes', nth: 0 };
   if (message) return { what: 'message', nth: 0 };
-  const [what, count, each] = scene === 'before' ? /** @type {const} */ (['briefing', slides, SLIDE_FOR_MS]) : /** @type {const} */ (['standings', pages, STANDINGS_FOR_MS]);
-  const lanes = LANES_FOR_MS * Math.max(1, lanePages / 2);
-  const at = Math.max(0, sinceMs) % (lanes + count * each);
-  return at < lanes ? { what: 'lanes', nth: 0 } : { what, nth: Math.floor((at - lanes) / each) };
+  const turns = /** @type {[Turn['what'], number, number][]} */ ([
+    ['lanes', 1, LANES_FOR_MS * Math.max(1, lanePages / 2)],
+    ...(scene === 'before' ? [['briefing', slides, SLIDE_FOR_MS]] : [['programme', scene === 'result' && next ? PROGRAMME_TIMES : 0, PROGRAMME_FOR_MS], ['standings', pages, STANDINGS_FOR_MS]]),
+  ]);
+  let at = Math.max(0, sinceMs) % turns.reduce((all, [, count, each]) => all + count * each, 0);
+  for (const [what, count, each] of turns) {
+    if (at < count * each) return { what, nth: Math.floor(at / each) };
+    at -= count * each;
+  }
+  return { what: 'lanes', nth: 0 };
 }
 
 /**
@@ -50,7 +58,8 @@ export class Between {
     this.text = make('p', 'message-text');
     this.until = make('p', 'message-until');
     this.message = make('section', 'message', this.text, this.until);
-    this.element = make('div', 'between', this.message, this.briefing.element, this.standings.element);
+    this.next = make('section', 'to-come');
+    this.element = make('div', 'between', this.message, this.briefing.element, this.next, this.standings.element);
     this.scene = '';
     this.since = 0;
     this.shown = '';
@@ -70,12 +79,12 @@ export class Between {
     const ranked = this.wishes.standings && (scene === 'result' || scene === 'idle');
     if (ranked) this.standings.refresh(at);
     const slides = briefed ? this.briefing.count : 0, pages = ranked ? this.standings.pagesFor(least) : 0;
-    const turn = turnOf({ scene, sinceMs: at - this.since, message: Boolean(message), slides, pages, lanePages });
-    this.show(turn, message);
+    const turn = turnOf({ scene, sinceMs: at - this.since, message: Boolean(message), slides, pages, lanePages, next: hasNext(program) });
+    this.show(turn, message, () => showProgramme(this.next, program, this.board, now, least));
     this.notice = message && turn.what === 'lanes' ? message.text : '';
   }
 
-  show({ what, nth }, message) {
+  show({ what, nth }, message, tellNext) {
     mark(this.board, { shows: what });
     if (what === 'message') {
       say(this.text, message.text);
@@ -85,6 +94,7 @@ export class Between {
     if (shown === this.shown) return;
     this.shown = shown;
     if (what === 'briefing') this.briefing.show(nth);
+    if (what === 'programme') tellNext();
     if (what === 'standings') this.standings.show(nth);
   }
 }

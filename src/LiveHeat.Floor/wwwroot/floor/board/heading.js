@@ -31,8 +31,8 @@ export class Heading {
     this.clock.setAttribute('aria-live', 'off');
   }
 
-  /** Says what a frame changes: titles and caps. @param {any} sheet @param {any} frame @param {string} scene @param {string[]} leaders the first three, told instead of the workout where lanes turn through pages; empty: the workout */
-  update(sheet, frame, scene, leaders) {
+  /** Says what a frame changes: titles and caps. @param {any} sheet @param {any} frame @param {string} scene @param {string[]} leaders the first three, told instead of the workout where lanes turn through pages; empty: the workout @param {number|null} plannedAt */
+  update(sheet, frame, scene, leaders, plannedAt = null) {
     this.sheet = sheet;
     this.frame = frame;
     this.scene = scene;
@@ -44,7 +44,7 @@ export class Heading {
     mark(this.element, { status: scene === 'result' ? frame.phase : null, halted: frame.phase === 'halted' ? 'yes' : null, ...(scene === 'running' ? {} : { hurry: null, over: null }) });
     if (scene === 'before') {
       const lanes = frame.lanes.filter(lane => lane.status !== 'withdrawn'), ready = lanes.filter(lane => lane.ready).length;
-      this.middle(words.upNext, ready === lanes.length ? words.allReady : words.ready(ready, lanes.length), true);
+      this.middle(plannedAt ? words.plannedTitle(words.upNext, plannedAt) : words.upNext, ready === lanes.length ? words.allReady : words.ready(ready, lanes.length), true);
       this.set(this.left, sheet.competition);
     } else if (scene === 'result') {
       this.middle(words.statusDetail(frame.phase, frame.revision), words.status[frame.phase], true);

@@ -1,19 +1,22 @@
-// Nothing on the floor: the competition's name, the next heat with who stands in which lane and when, and what comes after it.
+// Nothing on the floor, or a result that everybody has read: the competition's name, the next heat with who stands in which lane and when, and what comes after it.
 import { fitWords } from './fit.js';
 import { make, nameOf } from './nodes.js';
 import { words } from './words.js';
 
 const LATER = 3, COLOURS = 6;
-const DONE = new Set(['ended', 'frozen', 'certified']);
+const TO_COME = new Set(['planned', 'called', 'armed']);
 const SOON_MS = 90 * 60_000;              // further away only the time of day is told
 const TURN_MS = 10_000;
+
+/** Whether a heat is to come. @param {any} program */
+export function hasNext(program) { return (program?.heats ?? []).some(heat => TO_COME.has(heat.phase)); }
 
 /**
  * Shows the next heat, and as many of those after it as there is room for. Lanes for which there is no room take turns.
  * @param {HTMLElement} place @param {any} program as in the wire's program, or null @param {HTMLElement} board @param {number|null} now @param {number} least size of text, CSS pixels
  */
 export function showProgramme(place, program, board, now, least) {
-  const [next, ...later] = (program?.heats ?? []).filter(heat => !DONE.has(heat.phase));
+  const [next, ...later] = (program?.heats ?? []).filter(heat => TO_COME.has(heat.phase));
   const competition = make('h1', 'competition', nameOf(program?.competition ?? ''));
   const label = make('p', 'next-label', next ? words.upNext : words.noNextHeats);
   if (!next) { place.replaceChildren(make('section', 'programme', competition, label)); return; }

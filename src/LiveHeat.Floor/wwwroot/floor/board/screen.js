@@ -8,9 +8,9 @@ import { Lanes } from './lanes.js';
 import { make, mark, say } from './nodes.js';
 import { showProgramme } from './programme.js';
 import { countOf, isLive, isRecalled, sceneOf } from './scene.js';
-import { standingOf } from './standing.js';
+import { leadersOf } from './standing.js';
 import { Summary, summaryOf } from './summary.js';
-import { ordinal, words } from './words.js';
+import { words } from './words.js';
 import { ownLanguage } from '../words/words.js';
 
 const ASK_AGAIN_MS = 2_000;
@@ -72,8 +72,11 @@ export class Board {
 
   async readProgramme() {
     this.program = await read('/api/program') ?? this.program;
-    if (!this.frame) this.draw();
+    if (!this.frame || this.scene === 'before') this.draw();
   }
+
+  /** When the heat on the screen is planned; null where nobody said. @returns {number|null} */
+  get plannedAt() { return this.program?.heats.find(heat => heat.heat === this.frame?.heat)?.plannedAt ?? null; }
 
   /** After colours changed. */
   repaint() { for (const row of this.lanes.rows.values()) row.strip.repaint(); }
@@ -112,21 +115,12 @@ export class Board {
     this.scene = scene;
     if (!frame) { this.lanes.arrange(); showProgramme(this.idle, this.program, main, this.clock.now(), this.lanes.text); this.programmeAt = performance.now(); return; }
     this.idle.replaceChildren();
-    this.heading.update(sheet, frame, scene, this.leaders());
+    this.heading.update(sheet, frame, scene, this.leaders(), this.plannedAt);
     this.lanes.update(frame, scene);
   }
 
-  /** Where lanes turn through pages, the first three are always named, and how far the others are behind. */
-  leaders() {
-    if (this.scene !== 'running' || !this.main.dataset.paged) return [];
-    const sheets = new Map(this.sheet.lanes.map(lane => [lane.lane, lane]));
-    const three = this.frame.lanes.filter(lane => lane.place >= 1 && lane.place <= 3 && lane.worth > 0).sort((one, other) => one.place - other.place);
-    if (this.lanes.mixed || three.length > 3) return [];
-    return three.map(lane => {
-      const { number, suffix } = ordinal(lane.place), sheet = sheets.get(lane.lane);
-      return `${number}${suffix} ${sheet.name} ${lane.place > 1 ? standingOf(lane, 'running', sheet).beside : ''}`.trim();
-    });
-  }
+  /** Where lanes turn through pages, who is in front is always named. */
+  leaders() { return this.scene === 'running' && this.main.dataset.paged ? leadersOf(this.sheet.lanes, this.frame.lanes) : []; }
 
   turn(at) {
     const now = this.clock.now();

@@ -42,6 +42,26 @@ export function scoreOf(lane) {
   return words.worth(Math.max(0, (lane.worth ?? 0) - (lane.penaltyReps ?? 0) * (lane.score?.scale ?? 1)), lane.score);
 }
 
+/**
+ * Who is in front, in words: the first three and how far they are behind; where several divisions are on the floor the first of each. Nobody before the first
+ * confirmed work, and nobody where so many share a place that it says nothing.
+ * @param {any[]} sheetLanes @param {any[]} lanes as in the frame @returns {string[]}
+ */
+export function leadersOf(sheetLanes, lanes) {
+  const sheets = new Map(sheetLanes.map(lane => [lane.lane, lane]));
+  const leading = lanes.filter(lane => lane.place >= 1 && lane.place <= STANDS_OUT && lane.worth > 0).sort((one, other) => one.place - other.place);
+  if (new Set(sheetLanes.map(lane => lane.group)).size > 1) {
+    return [...new Set(sheetLanes.map(lane => lane.divisionName))].flatMap(division => {
+      const names = leading.map(lane => ({ place: lane.place, sheet: sheets.get(lane.lane) })).filter(({ place, sheet }) => place === 1 && sheet.divisionName === division).map(({ sheet }) => sheet.name);
+      return names.length && names.length < STANDS_OUT ? [words.leaderOf(division, names)] : [];
+    });
+  }
+  return leading.length > STANDS_OUT ? [] : leading.map(lane => {
+    const { number, suffix } = ordinal(lane.place), sheet = sheets.get(lane.lane);
+    return `${number}${suffix} ${sheet.name} ${lane.place > 1 ? standingOf(lane, 'running', sheet).beside : ''}`.trim();
+  });
+}
+
 /** Lane numbers by place, each group by itself, in the order in which the groups stand on the floor. @param {any[]} sheetLanes @param {Map<number, any>} states */
 export function resultOrder(sheetLanes, states) {
   const groups = [...new Set(sheetLanes.map(lane => lane.group))];

@@ -54,6 +54,7 @@ export const words = {
   tagTo: next => say('tag.to', { next }),
   tied: '=',
   leads: say('leads'),
+  leaderOf: (division, names) => say('leader.division', { division, names: told.list(names) }),
   level: say('level'),
   finished: say('finished'),
   behind: ms => (ms < 500 ? say('behind.moment') : ms < 180_000 ? say('behind.seconds', { count: Math.round(ms / 1000) }) : say('behind.minutes', { count: Math.round(ms / 60_000) })),
