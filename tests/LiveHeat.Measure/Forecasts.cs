@@ -17,6 +17,11 @@ internal static class Forecasts
 
     public static int Run(string[] args)
     {
+        if (Array.IndexOf(args, "--replay") is var replay and >= 0)
+        {
+            return Replayed.Run(args[(replay + 1)..]);
+        }
+
         var halls = Option(args, "--halls", 200);
         var seed = Option(args, "--seed", 1);
         var made = Calibration.Of(halls, seed);
@@ -26,8 +31,30 @@ internal static class Forecasts
             Brier score, beats the cap     {made.Cap.Own:0.0000}   pace so far goes on {made.Cap.Pace:0.0000}   order now stands {made.Cap.Order:0.0000}
             Brier score, wins              {made.Wins.Own:0.0000}   pace so far goes on {made.Wins.Pace:0.0000}   order now stands {made.Wins.Order:0.0000}
             """));
+        Moments(made);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"80 % intervals held, few long sets, {Calibration.Of(halls, seed, PacedShape.LongSets, 6).Coverage:P1}; two divisions {Calibration.Of(halls, seed, PacedShape.TwoDivisions).Coverage:P1}"));
+        Factors(halls, seed);
         var fast = Speed();
         return fast && made.Coverage is >= 0.75 and <= 0.85 && made.Cap.Own < Math.Min(made.Cap.Pace, made.Cap.Order) && made.Wins.Own < Math.Min(made.Wins.Pace, made.Wins.Order) ? 0 : 1;
+    }
+
+    private static void Moments(Calibration made)
+    {
+        for (var i = 0; i < Calibration.Moments.Count; i++)
+        {
+            var moment = made.ByMoment[i];
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  at {Calibration.Moments[i]:0.00} of the first finish    {moment.Share:P1}, standard error {moment.Error:P1}"));
+        }
+    }
+
+    /// <summary>What it is worth that each prescription has factors of its own from heat to heat.</summary>
+    private static void Factors(int halls, int seed)
+    {
+        foreach (var apart in new[] { 0, 0.1, 0.2 })
+        {
+            var (own, one) = (Calibration.SecondHeats(halls, seed, apart, oneFactor: false), Calibration.SecondHeats(halls, seed, apart, oneFactor: true));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"second heats, movements {apart:P0} apart between two prescriptions: a factor for each held {own.Coverage:P1} (first moment {own.ByMoment[0].Share:P1}), off by {own.Off:P2}; one for both {one.Coverage:P1} ({one.ByMoment[0].Share:P1}), {one.Off:P2}"));
+        }
     }
 
     /// <returns>Whether it is within the budget.</returns>

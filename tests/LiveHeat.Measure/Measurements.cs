@@ -16,6 +16,7 @@ internal static class Measurements
         forecast  forecasts on simulated heats whose truth is known: how often the 80 % interval holds, Brier scores beside two simpler rules, and time;
                   fails when a simpler rule is better, or above the budget of 2 ms for 20 lanes
                     --halls N   pairs of heats (default 200)
+                    --replay FILE...  on exported heats or folders of them instead, each played again as it was known
                     --seed N    other heats
         simulate  heats made from numbers, phones and network full of faults on a clock of their own; each must come to what it comes to without faults
                     --seeds N   how many (default 1000)

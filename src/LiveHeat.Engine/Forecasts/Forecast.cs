@@ -37,7 +37,7 @@ public static class Forecast
             return HeatForecast.Nothing;
         }
 
-        var groups = heat.Lanes.Where(lane => !lane.Unranked && lane.Plan.Timed && lane.Stopped is null)
+        var groups = heat.Lanes.Where(lane => !lane.Unranked && Foretold(lane.Plan) && lane.Stopped is null)
             .GroupBy(lane => lane.Plan.Group).Select(group => Of(heat, group.ToList(), at, priors, seed)).ToList();
         return new HeatForecast(
             groups.SelectMany(group => group.Lanes).OrderBy(lane => lane.Lane).ToItems(), groups.SelectMany(group => group.Catches).ToItems(),
@@ -45,7 +45,11 @@ public static class Forecast
     }
 
     /// <summary>What a heat says of its movements' pace, for the next one.</summary>
-    public static IReadOnlyDictionary<string, PacePrior> Learned(HeatState heat) => heat.Lanes.Count == 0 ? PacePriors.None.Movements : new PaceModel(heat.Lanes, PacePriors.None).Learned();
+    public static IReadOnlyDictionary<PaceKey, PacePrior> Learned(HeatState heat) =>
+        heat.Lanes.Where(lane => Foretold(lane.Plan)).GroupBy(lane => lane.Plan.Group).SelectMany(group => new PaceModel([.. group], PacePriors.None).Learned()).ToDictionary(pair => pair.Key, pair => pair.Value);
+
+    /// <summary>One step follows the other: with rounds by the clock rest stands between them, and attempts and readings take the time they take.</summary>
+    private static bool Foretold(RelayPlan plan) => plan.Timed || (plan.Endless && plan.Windows.Count == 0);
 
     private static HeatForecast Of(HeatState heat, List<LaneState> lanes, long heatMs, PacePriors priors, int seed)
     {
@@ -55,12 +59,16 @@ public static class Forecast
         }
 
         var model = new PaceModel(lanes, priors);
+        return new HeatForecast(lanes[0].Plan.Timed ? Finishes(model, lanes, heatMs, seed) : [], Passages.Catches(model, heat, lanes, heatMs).ToItems(), Passages.Tags(model, lanes, heatMs).ToItems());
+    }
+
+    private static Items<LaneForecast> Finishes(PaceModel model, List<LaneState> lanes, long heatMs, int seed)
+    {
         var ahead = lanes.ConvertAll(lane => Remaining.Of(model, lane, heatMs - lane.HeldMs));
         var places = Places(ahead, seed);
-        var finishes = ahead.Select((rest, i) => (Before: rest, Places: places[i])).Where(one => !one.Before.Lane.Finished && one.Before.Lane.DoneSteps >= LeastSteps).Select(one => new LaneForecast(
+        return ahead.Select((rest, i) => (Before: rest, Places: places[i])).Where(one => !one.Before.Lane.Finished && one.Before.Lane.DoneSteps >= LeastSteps).Select(one => new LaneForecast(
             one.Before.Lane.Lane, Finish(one.Before, 0), Finish(one.Before, -Quantile90), Finish(one.Before, Quantile90),
-            one.Before.Below(one.Before.Lane.CapHeatMs - one.Before.Lane.HeldMs), one.Places));
-        return new HeatForecast(finishes.ToItems(), Passages.Catches(model, heat, lanes, heatMs).ToItems(), Passages.Tags(model, lanes, heatMs).ToItems());
+            one.Before.Below(one.Before.Lane.CapHeatMs - one.Before.Lane.HeldMs), one.Places)).ToItems();
     }
 
     private static long Finish(Remaining rest, double quantile) => (long)Math.Round(rest.FromMs + Math.Exp(rest.LogMean + (quantile * rest.LogDeviation)));

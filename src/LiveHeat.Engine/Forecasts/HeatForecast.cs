@@ -3,9 +3,9 @@ using LiveHeat.Engine.Heats;
 namespace LiveHeat.Engine.Forecasts;
 
 /// <summary>All that is foretold of a heat at one instant. Estimates: nothing in it decides anything.</summary>
-/// <param name="Lanes">Finishes and chances, lane by lane, of those who have shown enough.</param>
+/// <param name="Lanes">Finishes and chances, lane by lane, of those who have shown enough; none where the work has no end.</param>
 /// <param name="Catches">Who may be past the team ahead soon.</param>
-/// <param name="Tags">Each lane's next tag.</param>
+/// <param name="Tags">Each lane's next tag that it may come to before its cap.</param>
 public sealed record HeatForecast(Items<LaneForecast> Lanes, Items<CatchToCome> Catches, Items<TagToCome> Tags)
 {
     /// <summary>Too little is known.</summary>

@@ -19,15 +19,20 @@ internal sealed class PaceModel
     /// <summary>A short step varies more: the tap itself and a stumble weigh more on it. Milliseconds.</summary>
     private const double Stumble = 4_000;
 
+    private readonly string group;
     private readonly Dictionary<string, int> movements;
     private readonly Dictionary<LaneNumber, int> owns = [];
     private readonly LeastSquares fit;
     private readonly double variance;
 
+    /// <summary>Learns from the lanes.</summary>
+    /// <param name="lanes">At least one, all of one prescription.</param>
+    /// <param name="priors">What earlier heats say.</param>
     public PaceModel(IReadOnlyList<LaneState> lanes, PacePriors priors)
     {
+        group = lanes[0].Plan.Group;
         movements = lanes.SelectMany(lane => lane.Plan.Steps).Select(step => step.Movement).Distinct().Select((name, i) => (name, i)).ToDictionary(pair => pair.name, pair => pair.i);
-        var before = movements.OrderBy(pair => pair.Value).Select(pair => priors.Of(pair.Key)).Select(prior => (prior.Mean, prior.Variance))
+        var before = movements.OrderBy(pair => pair.Value).Select(pair => priors.Of(group, pair.Key)).Select(prior => (prior.Mean, prior.Variance))
             .Append((Tiring, TiringSpread * TiringSpread)).ToList();
         foreach (var lane in lanes)
         {
@@ -52,7 +57,7 @@ internal sealed class PaceModel
     public int Size => fit.Means.Length;
 
     /// <summary>What this heat says of each movement that was done in it.</summary>
-    public IReadOnlyDictionary<string, PacePrior> Learned() => movements.ToDictionary(pair => pair.Key, pair =>
+    public IReadOnlyDictionary<PaceKey, PacePrior> Learned() => movements.ToDictionary(pair => new PaceKey(group, pair.Key), pair =>
     {
         var weights = new double[Size];
         weights[pair.Value] = 1;
@@ -78,7 +83,9 @@ internal sealed class PaceModel
     private (int, double)[] Terms(LaneState lane, Step step)
     {
         // How far through the relay the step's middle is, from -½ to ½: so the team's factor is that of its whole relay.
-        var through = ((lane.Plan.ExpectedMsThrough(step.Number - 1) + (step.ExpectedMs / 2.0)) / lane.Plan.ExpectedMs) - 0.5;
+        // Where the work has no end the relay is its time until the cap: who is beyond what was expected by then is no more tired for it.
+        var whole = lane.Plan.Endless ? lane.Plan.CapMs : lane.Plan.ExpectedMs;
+        var through = Math.Min(1, (lane.Plan.ExpectedMsThrough(step.Number - 1) + (step.ExpectedMs / 2.0)) / whole) - 0.5;
         var own = owns[lane.Lane];
         return [(movements[step.Movement], 1), (movements.Count, through), (own, 1), (own + 1, through)];
     }

@@ -16,13 +16,14 @@ internal static class Passages
     /// <summary>One step's end: mean lane time, variance of its own, and what it owes to the model.</summary>
     private readonly record struct Passage(int Step, double Ms, double Variance, double[] Gradient);
 
-    /// <summary>Each lane's next tag.</summary>
+    /// <summary>Each lane's next tag, where it comes before the lane's cap.</summary>
     public static IEnumerable<TagToCome> Tags(PaceModel model, IEnumerable<LaneState> lanes, long heatMs)
     {
         foreach (var lane in lanes.Where(AtWork))
         {
             var laneMs = heatMs - lane.HeldMs;
-            if (Of(model, lane, laneMs).Cast<Passage?>().FirstOrDefault(passage => lane.Plan.Steps[passage!.Value.Step - 1].Kind == StepKind.Tag) is { } tag)
+            if (Of(model, lane, laneMs).Cast<Passage?>().FirstOrDefault(passage => lane.Plan.Steps[passage!.Value.Step - 1].Kind == StepKind.Tag) is { } tag
+                && tag.Ms <= CapMs(lane))
             {
                 yield return new TagToCome(lane.Lane, tag.Step, (long)(tag.Ms - laneMs));
             }
@@ -46,8 +47,10 @@ internal static class Passages
     private static CatchToCome? First(PaceModel model, LaneState chased, LaneState chaser, long heatMs)
     {
         var laneMs = heatMs - chaser.HeldMs;
-        var theirs = Of(model, chased, heatMs - chased.HeldMs).ToDictionary(passage => passage.Step);
-        foreach (var mine in Of(model, chaser, laneMs).TakeWhile(passage => passage.Ms - laneMs <= Horizon))
+        var capMs = CapMs(chaser);
+        var soon = Of(model, chaser, laneMs).TakeWhile(passage => passage.Ms - laneMs <= Horizon && passage.Ms <= capMs).ToList();
+        var theirs = Of(model, chased, heatMs - chased.HeldMs).TakeWhile(passage => soon.Count > 0 && passage.Step <= soon[^1].Step).ToDictionary(passage => passage.Step);
+        foreach (var mine in soon)
         {
             if (!theirs.TryGetValue(mine.Step, out var other))
             {
@@ -57,6 +60,8 @@ internal static class Passages
             var apart = model.Rounded([.. mine.Gradient.Zip(other.Gradient, (one, two) => one - two)]);
             var deviation = Math.Sqrt(mine.Variance + other.Variance + apart.Sum(part => part * part));
             var chance = deviation > 0 ? Normal.Below((other.Ms - mine.Ms) / deviation) : other.Ms > mine.Ms ? 1 : 0;
+            // It must come before the cap too; taken as if that were another matter, which says a little too little.
+            chance *= Normal.Below((capMs - mine.Ms) / Math.Sqrt(mine.Variance + model.Rounded(mine.Gradient).Sum(part => part * part)));
             if (chance >= LeastChance)
             {
                 return new CatchToCome(chaser.Lane, chased.Lane, mine.Step, Math.Max(0, (long)(mine.Ms - laneMs)), chance);
@@ -65,6 +70,9 @@ internal static class Passages
 
         return null;
     }
+
+    /// <summary>The lane's cap in its own time; with none, or while nobody knows it, none stands in the way.</summary>
+    private static double CapMs(LaneState lane) => lane.CapHeatMs is { } cap ? cap - lane.HeldMs : double.PositiveInfinity;
 
     private static bool AtWork(LaneState lane) => !lane.Finished && lane.HeldSince is null && lane.DoneSteps >= Forecast.LeastSteps;
 

@@ -55,5 +55,5 @@ internal sealed class Forecasting(HeatSessions sessions, Timebase time)
 
     private sealed record Made(HeatForecast Forecast, Instant At, long Sequence);
 
-    private sealed record Learned(long Sequence, IReadOnlyDictionary<string, PacePrior> Pace, Bests Bests);
+    private sealed record Learned(long Sequence, IReadOnlyDictionary<PaceKey, PacePrior> Pace, Bests Bests);
 }

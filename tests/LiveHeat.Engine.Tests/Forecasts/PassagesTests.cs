@@ -53,6 +53,42 @@ public class PassagesTests
         Assert.All(Played.SelectMany(played => played.Forecast.Tags.Select(tag => played.State.Find(tag.Lane)!.Plan.Steps[tag.Step - 1].Kind)), kind => Assert.Equal(StepKind.Tag, kind));
     }
 
+    /// <summary>Where most work wins: ten minutes, at moments up to a quarter of a minute before its end.</summary>
+    private static readonly double[] Minutes = [2, 3.5, 5, 6.5, 8, 9, 9.75];
+
+    private static readonly IReadOnlyList<(PacedHeat Heat, long At, HeatState State, HeatForecast Forecast)> Endless =
+    [
+        .. from seed in Enumerable.Range(1, Heats)
+           let heat = PacedHeat.From(new Random(seed), PacedHeat.Hall(new Random(1000 + seed)), shape: PacedShape.MostWork)
+           from minute in Minutes
+           let at = (long)(minute * 60_000)
+           let state = heat.At(at)
+           select (heat, at, state, Forecast.Whole(state, Some.Go + at, PacePriors.None, seed)),
+    ];
+
+    [Fact]
+    public void Where_most_work_wins_catches_come_true_before_the_cap_about_as_often_as_they_say()
+    {
+        var told = Endless.SelectMany(played => played.Forecast.Catches.Select(to => (
+            to.Chance, CameTrue: Split(played.Heat, to.Chaser, to.Step) is var mine && mine <= played.Heat.CapMs && mine < Split(played.Heat, to.Chased, to.Step)))).ToList();
+
+        Assert.InRange(told.Count, 60, 500);
+        var (said, held) = (told.Average(one => one.Chance), told.Average(one => one.CameTrue ? 1.0 : 0));
+        Assert.InRange(held, said - 0.15, said + 0.15);
+    }
+
+    [Fact]
+    public void Where_most_work_wins_tags_are_told_of_that_come_before_the_cap_and_no_finish()
+    {
+        var tags = Endless.SelectMany(played => played.Forecast.Tags.Select(tag => (played.Heat, Due: played.At + tag.InMs, Off: Split(played.Heat, tag.Lane, tag.Step) - (played.At + tag.InMs)))).ToList();
+
+        Assert.InRange(tags.Count, 4_000, 5_600);       // ten teams at 560 moments; near the end many have no tag to come
+        Assert.InRange(tags.Select(tag => Math.Abs(tag.Off)).Order().ElementAt(tags.Count / 2), 0, 10_000);
+        Assert.InRange(tags.Average(tag => tag.Off), -1_500, 1_500);        // neither early nor late: tiring is reckoned against the cap
+        Assert.All(tags, tag => Assert.InRange(tag.Due, 0, tag.Heat.CapMs));
+        Assert.All(Endless, played => Assert.Empty(played.Forecast.Lanes));
+    }
+
     [Fact]
     public void The_whole_says_of_finishes_what_the_lanes_alone_say() =>
         Assert.All(Played.Take(6), played => Assert.Equal(played.Forecast.Lanes, Forecast.Of(played.State, Some.Go + played.At, PacePriors.None, 1)));

@@ -77,4 +77,43 @@ public sealed class ForecastPushTests(SharedFloor shared) : FloorTest(shared)
         Floor.Time.Advance(TimeSpan.FromSeconds(1));
         Assert.NotEqual(before.Lanes, (await announcer.WatchForecast())!.Lanes);
     }
+
+    [Fact]
+    public async Task The_second_heat_of_a_workout_begins_with_what_the_first_showed_and_a_set_is_fastest_of_the_day_against_it()
+    {
+        var first = await Floor.Run(lanes: 2);
+        await using var announcer = await HubViewer.Connect(Floor.Visitor());
+        await Work(first, 4, afterSeconds: 30);
+        var before = await Told(first);
+        await Work(first, 9, afterSeconds: 30, from: 5);
+        await first.Do(Floor.Organiser, "end");
+
+        var second = await Floor.Run(lanes: 2);
+        await Work(second, 4, afterSeconds: 30);
+        var after = await Told(second);
+        await second[1].Finish(5, afterSeconds: 10);
+        var faster = await Told(second);
+
+        Assert.All(before.Lanes.Zip(after.Lanes), pair => Assert.True(pair.First.FinishMs > 0 && pair.Second.FinishMs > 0 && pair.First.FinishMs != pair.Second.FinishMs));
+        Assert.DoesNotContain(before.Callouts, callout => callout.Kind == CalloutKind.FastestSet);
+        var best = Assert.Single(faster.Callouts, callout => callout.Kind == CalloutKind.FastestSet);
+        Assert.Equal((true, 5, Some.Lane(1)), (best.OfDay, best.Step, best.Lanes[0]));
+
+        async Task<Contracts.Forecasts.ForecastFrame> Told(TestHeat heat)
+        {
+            Floor.Time.Advance(TimeSpan.FromSeconds(1.5));
+            await announcer.Watch(heat.Id);
+            return (await announcer.WatchForecast())!;
+        }
+
+        // Both lanes do each step in the same time.
+        static async Task Work(TestHeat heat, int last, double afterSeconds, int from = 1)
+        {
+            for (var step = from; step <= last; step++)
+            {
+                await heat[1].Finish(step, afterSeconds);
+                await heat[2].Finish(step, afterSeconds: 0);
+            }
+        }
+    }
 }
