@@ -100,10 +100,17 @@ public sealed class BetweenTests(Hall hall) : ModuleTest(hall)
         var page = await Page(1920, 1080);
         await page.Clock.InstallAsync();
         var board = new Pages.BigBoard(page, Hall.Site);
-        await board.Open(heat.Id, "?briefing=1");
+        await board.Open(heat.Id, "?briefing=1&lang=de&light=1&width=4&seat=25");
         await board.Shows("before");
         var slides = page.FrameLocator(".briefing");
         await Expect(slides.Locator("#slides[data-ready]")).ToBeAttachedAsync();
+
+        // They look as their board does, in its language, for its farthest seat.
+        await Expect(slides.Locator("html")).ToHaveAttributeAsync("lang", "de");
+        await Expect(slides.Locator("html")).ToHaveAttributeAsync("data-ground", "light");
+        Assert.Equal(
+            await board.Main.EvaluateAsync<string>("board => board.style.getPropertyValue('--text')"),
+            await slides.Locator("#slides").EvaluateAsync<string>("slides => slides.style.getPropertyValue('--least')"));
         await Expect(board.Main).ToHaveAttributeAsync("data-shows", "lanes");
         await page.Clock.FastForwardAsync(21_000);
         await Expect(board.Main).ToHaveAttributeAsync("data-shows", "briefing");

@@ -47,6 +47,28 @@ public sealed class BriefingLookTests(Hall hall) : HallTest(hall)
         Assert.All(Enumerable.Range(1, 20), rule => Assert.Contains($"Regel {rule}: {LongSentence}", words, StringComparison.Ordinal));
     }
 
+    /// <summary>As on the board: capitals fill 20 minutes of arc at the farthest seat, h = 2 D tan(a/2) (ISO 9241-3); what does not fit then goes to further slides.</summary>
+    [Theory]
+    [InlineData(4, 25)]
+    [InlineData(8, 30)]
+    public async Task From_the_farthest_seat_every_slide_can_be_read_and_none_is_cut(double width, double seat)
+    {
+        var heat = await Long();
+        var slides = new BriefingSlides(await Page(1920, 1080), Hall.Site);
+        await slides.Open(heat.Id, FormattableString.Invariant($"&every=0&width={width}&seat={seat}"));
+        var least = 2 * seat * Math.Tan(20 / 60.0 * Math.PI / 180 / 2) / width * 1920;
+        var (faults, words) = (new List<string>(), "");
+        for (var (slide, count) = (1, await slides.Count()); slide <= count; slide++)
+        {
+            faults.AddRange((await slides.Page.Faults("#slides")).Concat(await slides.Page.LowCapitals("#slides", least)).Select(fault => $"slide {slide}: {fault}"));
+            words += $" {await slides.Words()}";
+            await slides.Page.Keyboard.PressAsync("ArrowRight");
+        }
+
+        Assert.Empty(faults);
+        Assert.Contains(Everything()[^60..], words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task They_turn_by_themselves_and_by_click()
     {

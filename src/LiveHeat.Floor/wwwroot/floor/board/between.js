@@ -49,11 +49,11 @@ export function messageOf(program, now) {
 }
 
 export class Between {
-  /** @param {HTMLElement} board @param {{briefing?: boolean|null, standings?: boolean}} wishes */
-  constructor(board, { briefing = null, standings = true }) {
+  /** @param {HTMLElement} board @param {{briefing?: boolean|null, standings?: boolean, look?: string}} wishes look: what the slides take over from this board */
+  constructor(board, { briefing = null, standings = true, look = '' }) {
     this.board = board;
     this.wishes = { briefing, standings };
-    this.briefing = new BriefingView();
+    this.briefing = new BriefingView(look);
     this.standings = new StandingsView();
     this.text = make('p', 'message-text');
     this.until = make('p', 'message-until');

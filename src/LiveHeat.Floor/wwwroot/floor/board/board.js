@@ -17,9 +17,11 @@
 //   ?replay=happened or known    the heat played again, with ?speed=4 and ?at=272000 (replay.js)
 // For tests main carries data-scene, data-phase, data-heat, data-sequence, data-freshness, data-shows; each li.lane data-lane, data-status, data-place.
 import { Clock, keepInStep } from '../clock.js';
+import { takeGround } from '../ground.js';
 import { Hub } from '../hub.js';
 import { Sounds } from '../sounds/sounds.js';
 import { everyPicture } from '../strip.js';
+import { slidesLook } from './briefing-view.js';
 import { fitHint } from './fit-hint.js';
 import { beKiosk } from './kiosk.js';
 import { playAgain } from './replay.js';
@@ -31,7 +33,7 @@ const state = JSON.parse(document.getElementById('state')?.textContent || '{}');
 const options = new URLSearchParams(location.search);
 const VIEWER_ASKS_EVERY_MS = 30_000;          // a thousand viewers need not ask as often as twenty judges
 
-lightOf(options.get('light'));
+takeGround(options.get('light'), () => board.repaint());
 const edge = Number(options.get('edge'));
 if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.style.setProperty('--edge', `${edge / 100}`);
 
@@ -44,7 +46,7 @@ const seat = seatOf(options, overlaid ? null : state.program?.screen);          
 if (options.has('side')) main.dataset.side = '';
 const board = new Board(main, state, clock, {
   seat,
-  between: options.has('replay') || overlaid ? null : { briefing: options.has('briefing') ? options.get('briefing') !== '0' : null, standings: options.get('standings') !== '0' },
+  between: options.has('replay') || overlaid ? null : { briefing: options.has('briefing') ? options.get('briefing') !== '0' : null, standings: options.get('standings') !== '0', look: slidesLook(options, seat) },
 });
 beKiosk(options.get('kiosk') === '1');
 fitHint(main, seat, () => board.lanes.plan, options.get('fit') === '1');
@@ -72,13 +74,4 @@ function follow(heat) {
   });
   hub.watch(heat);
   hub.start();
-}
-
-function lightOf(wish) {
-  const root = document.documentElement;
-  if (wish !== 'auto') { root.dataset.ground = wish === '1' ? 'light' : 'dark'; return; }
-  const day = matchMedia('(prefers-color-scheme: light)');
-  const set = () => { root.dataset.ground = day.matches ? 'light' : 'dark'; board?.repaint(); };
-  day.addEventListener('change', set);
-  root.dataset.ground = day.matches ? 'light' : 'dark';
 }

@@ -1,8 +1,22 @@
 // The heat's briefing slides on the board: the page of /briefing in a frame, turned by the board.
 import { make } from './nodes.js';
 
+/**
+ * What the slides take over from the board that shows them, as options of their address.
+ * @param {URLSearchParams} options of the board's address @param {{width: number, seat: number}|null} seat of its screen, or of the whole of which it is one half
+ */
+export function slidesLook(options, seat) {
+  const part = options.has('side') ? innerWidth / parent.innerWidth : 1;
+  return new URLSearchParams({
+    lang: document.documentElement.lang, ...(options.has('light') && { light: options.get('light') ?? '' }),
+    ...(seat && { width: String(seat.width * part), seat: String(seat.seat) }),
+  }).toString();
+}
+
 export class BriefingView {
-  constructor() {
+  /** @param {string} look options of the slides' address */
+  constructor(look = '') {
+    this.look = look;
     this.element = /** @type {HTMLIFrameElement} */ (make('iframe', 'briefing'));
     this.element.setAttribute('aria-hidden', 'true');
     this.element.tabIndex = -1;
@@ -13,7 +27,7 @@ export class BriefingView {
   load(heat) {
     if (heat === this.heat) return;
     this.heat = heat;
-    if (heat) this.element.src = `/briefing/${encodeURIComponent(heat)}?slides&every=0`;
+    if (heat) this.element.src = `/briefing/${encodeURIComponent(heat)}?slides&every=0&${this.look}`;
     else this.element.removeAttribute('src');
   }
 

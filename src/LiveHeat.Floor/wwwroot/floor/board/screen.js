@@ -20,7 +20,7 @@ const PROGRAMME_EVERY_MS = 10_000;  // "in 12 minutes"
 export class Board {
   /**
    * @param {HTMLElement} main @param {{program?: any, sheet?: any, frame?: any}} state @param {{now(): number|null}} clock
-   * @param {{seat?: {width: number, seat: number}|null, between?: {briefing?: boolean|null, standings?: boolean}|null}} [wishes]
+   * @param {{seat?: {width: number, seat: number}|null, between?: {briefing?: boolean|null, standings?: boolean, look?: string}|null}} [wishes]
    *   seat: what the organiser measured; between: what takes turns with the lanes, null for nothing
    */
   constructor(main, { program = null, sheet = null, frame = null }, clock, { seat = null, between = {} } = {}) {

@@ -1,12 +1,16 @@
 // The briefing as slides: one at a time, turned by itself, by arrow keys and by click. The server writes them all into the page;
-// they are split by what fits on this screen (split.js). Address options: ?every=20 seconds a slide, 0 turns only by hand.
+// they are split by what fits on this screen (split.js). Address options: ?every=20 seconds a slide, 0 turns only by hand; ?width=4&seat=25 the
+// screen's width and the farthest seat in metres: no letter is smaller than can be read from there; ?light=1 or auto as on the board.
 // For tests main carries data-ready once it is laid out, and the slide on the screen data-shown.
+import { leastText, seatOf } from '../board/sight.js';
+import { takeGround } from '../ground.js';
 import { layOut, filled } from './split.js';
 import { everyMs, keyTurn, clickTurn, placeOf } from './turning.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('slides'));
 const written = /** @type {HTMLElement[]} */ ([...main.querySelectorAll('.slide')].map(slide => slide.cloneNode(true)));
-const every = everyMs(new URLSearchParams(location.search).get('every'));
+const options = new URLSearchParams(location.search), every = everyMs(options.get('every')), seat = seatOf(options);
+const CROWDED_ABOVE = 0.06;                             // of the screen's height: larger letters leave the head to the heading
 let shown = 0;
 /** @type {HTMLElement[]} */ let slides = [];
 let timer = 0;
@@ -20,6 +24,11 @@ foot.style.setProperty('--every', `${every}ms`);
 function draw() {
   const source = slides[shown]?.dataset.source ?? '0';
   main.dataset.ready = '';
+  if (seat) {
+    const least = leastText(seat, innerWidth, innerHeight);
+    main.style.setProperty('--least', `${least}px`);
+    main.toggleAttribute('data-crowded', least > innerHeight * CROWDED_ABOVE);
+  }
   slides = layOut(main, written, foot);
   for (const picture of main.querySelectorAll('img')) picture.addEventListener('error', () => lost(picture.getAttribute('src')), { once: true });
   show(Math.max(0, slides.findIndex(slide => slide.dataset.source === source)));
@@ -56,5 +65,6 @@ main.addEventListener('click', event => show(shown + clickTurn(event.clientX, in
 let resizing = 0;
 addEventListener('resize', () => { cancelAnimationFrame(resizing); resizing = requestAnimationFrame(draw); });
 
+takeGround(options.get('light'));
 draw();
 document.fonts.ready.then(draw);                        // other letters, other lines

@@ -58,12 +58,14 @@ function splitOff(slide) {
   return next;
 }
 
-/** Leaves as many words in the line as fit. @returns {Element|null} a line with the other words; null when it cannot be cut */
+/** Leaves as many words in the line as fit; of a word that does not fit alone, as many letters. @returns {Element|null} a line with the rest; null when it cannot be cut */
 function cutLine(slide, line) {
-  const text = line.querySelector('.text'), words = (text?.textContent ?? '').split(/(?<=\s)/);
-  if (!text || words.length < 2) return null;
+  const text = line.querySelector('.text'), whole = text?.textContent ?? '';
+  let words = whole.split(/(?<=\s)/);
+  if (!text || whole.length < 2) return null;
   const fits = count => { text.textContent = words.slice(0, count).join(''); return bottomOf(line) <= bottomOf(linesOf(slide)) + ROUNDING; };
-  let most = 1, over = words.length;            // at least one word a slide, so that this comes to an end
+  if (!fits(1)) words = [...whole];
+  let most = 1, over = words.length;            // at least one word or letter a slide, so that this comes to an end
   while (over - most > 1) {
     const middle = (most + over) >> 1;
     if (fits(middle)) most = middle; else over = middle;
