@@ -12,12 +12,12 @@ export function paint(strip) {
   const { parts, host, layout, width, height, gutter, end, number, scale } = strip;
   const style = getComputedStyle(host);
   const colour = name => style.getPropertyValue(name).trim();
-  const tape = colour(`--tape-${host.dataset.colour}`), chalk = colour('--chalk'), ground = colour('--ground');
+  const tape = colour(`--tape-${host.dataset.colour}`), chalk = colour('--chalk'), floorChalk = colour('--lane-chalk'), ground = colour('--ground');
   const tall = height * TAPE_PART, top = (height - tall) / 2;
 
   const floor = sized(parts.floor, width, height, scale);
   floor.translate(0, top);
-  drawFloor(floor, { from: gutter, to: end, tall, layout, chalk, track: colour('--track'), seed: number });
+  drawFloor(floor, { from: gutter, to: end, tall, layout, chalk: floorChalk, track: colour('--lane-floor'), seed: number });
 
   const cloth = sized(parts.tape, width, height, scale);
   cloth.translate(0, top);
@@ -25,7 +25,7 @@ export function paint(strip) {
 
   const dash = sized(parts.dash, width, height, scale);
   chalkDashes(dash, {
-    y: height / 2, from: gutter, to: end, width: Math.max(2.5, height * 0.11), dash: height * 0.22, gap: height * 0.16, colour: chalk, seed: number,
+    y: height / 2, from: gutter, to: end, width: Math.max(2.5, height * 0.11), dash: height * 0.22, gap: height * 0.16, colour: floorChalk, seed: number,
   });
   dash.globalCompositeOperation = 'destination-in';       // fainter as a whole: it is an estimate
   dash.fillStyle = `rgb(0 0 0 / ${FAINT})`;
