@@ -77,7 +77,12 @@ public sealed class CalloutWords
         at - now > Soon ? this["row.tag", name, (at - now + (Second / 2)) / Second] : this["row.tag.now", name];
 
     /// <summary>The chance to beat the cap.</summary>
-    public string Cap(double chance) => this["row.cap", Percent(chance)];
+    public string Cap(double chance) => RowOutlook.Doubt(chance) switch
+    {
+        > 0 => this["row.cap.surely"],
+        < 0 => this["row.cap.hardly"],
+        _ => this["row.cap", Percent(chance)],
+    };
 
     /// <summary>The chance of the first place.</summary>
     public string Wins(double chance) => this["row.win", Percent(chance)];

@@ -90,7 +90,21 @@ public sealed class CalloutBoardTests : BunitContext
         Assert.Equal("Bo in about 8 s", row.Find("[data-act=next-tag]").TextContent);
         Assert.Equal("40% to beat the cap", row.Find("[data-act=cap-chance]").TextContent);
         Assert.Equal("▲1", row.Find("[data-act=trend]").TextContent);
-        Assert.Null(RowOutlook.Of(new LaneOutlook(Some.Lane(2), 1, 1, 1, 0.95, null), new TagOutlook(Some.Lane(2), 3, Some.Go + 150_000), 0, Some.Go).BeatsCap);
+    }
+
+    [Theory]
+    [InlineData(0.95, "should beat the cap")]
+    [InlineData(0.9, "should beat the cap")]
+    [InlineData(0.89, "90% to beat the cap")]
+    [InlineData(0.05, "hardly beats the cap")]
+    [InlineData(null, null)]
+    public void A_row_tells_who_should_beat_the_cap_and_who_hardly_does_and_nothing_where_nobody_knows(double? chance, string? words)
+    {
+        var outlook = RowOutlook.Of(new LaneOutlook(Some.Lane(2), 1, 1, 1, chance, null), null, 0, Some.Go);
+        var row = Render<OrderRow>(row => row.Add(component => component.Lane, SomeHeat.Lane(Score, 2)).Add(component => component.Live, true).Add(component => component.Certified, false)
+            .Add(component => component.Outlook, outlook).Add(component => component.Clock, new StandingClock()));
+
+        Assert.Equal(words, row.FindAll("[data-act=cap-chance]").SingleOrDefault()?.TextContent);
     }
 
     [Fact]

@@ -39,7 +39,7 @@ public sealed class TeamSheetTests : BunitContext
         var card = Card(new LaneOutlook(Some.Lane(2), null, null, null, places is null ? null : 0.99, places?.ToItems()));
 
         Assert.Empty(card.FindAll("[data-act=card-places]"));
-        Assert.Empty(card.FindAll("[data-act=card-cap]"));
+        Assert.Equal(places is null ? null : "should beat the cap", card.FindAll("[data-act=card-cap]").SingleOrDefault()?.TextContent);
     }
 
     [Fact]
