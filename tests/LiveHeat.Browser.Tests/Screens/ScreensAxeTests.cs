@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace LiveHeat.Browser.Screens;
 
-/// <summary>Every Blazor screen, as it stands while one heat goes from the plan to its review: nothing on it that axe-core calls serious or critical.</summary>
+/// <summary>Every Blazor screen, as it stands while one heat goes from the plan to its signed result: nothing on it that axe-core calls serious or critical.</summary>
 public sealed class ScreensAxeTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];
@@ -34,11 +34,23 @@ public sealed class ScreensAxeTests(Hall hall) : HallTest(hall)
             await Look(desk, address);
         }
 
+        await Go(desk, "setup/movements/new", "movement-form");
+        await Look(desk, "movement form");
+        await desk.Press("save-movement");
+        await Expect(desk.Act("problem")).ToBeVisibleAsync();
+        await Look(desk, "movement form, refused");
         await Go(desk, $"heat/{heat.Id}", "planned");
         await Look(desk, "heat, planned");
         await desk.Press("call");
         await desk.IsIn("called");
         await Look(desk, "heat, called");
+        await heat.Ready();
+        await desk.IsIn("armed");
+        await Look(desk, "heat, armed");
+        await heat.Do("schedule-start", new { inMs = 120_000 });
+        await desk.IsIn("countingdown");
+        await Look(desk, "heat, counting down");
+        await heat.Do("recall-start", new { reason = "a false start" });
 
         await heat.RunsSince(60_000);
         await heat.Add(1, 3, 20_000);
@@ -84,6 +96,13 @@ public sealed class ScreensAxeTests(Hall hall) : HallTest(hall)
         await Look(desk, "paper");
         await Go(desk, $"replay/{heat.Id}", "replay-controls");
         await Look(desk, "replay");
+
+        var head = (await heat.Frame()).SignedHead;
+        await heat.Do("certify", new { head });
+        await heat.Do(Hall.HeadJudge, "certify", new { head });
+        await Go(desk, $"heat/{heat.Id}", "heat-desk");
+        await desk.IsIn("certified");
+        await Look(desk, "heat, certified");
 
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
