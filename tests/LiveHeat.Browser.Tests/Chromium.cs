@@ -34,8 +34,13 @@ public sealed class Chromium : IAsyncLifetime
         profile,
         new BrowserTypeLaunchPersistentContextOptions
         {
-            ExecutablePath = Find(), Args = Manners, Locale = "en-GB", TimezoneId = "UTC",
-            ViewportSize = new ViewportSize { Width = width, Height = height }, HasTouch = true, IsMobile = true,
+            ExecutablePath = Find(),
+            Args = Manners,
+            Locale = "en-GB",
+            TimezoneId = "UTC",
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            HasTouch = true,
+            IsMobile = true,
         });
 
     public async Task InitializeAsync()

@@ -32,7 +32,8 @@ internal static class Strip
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
-            ExecutablePath = Environment.GetEnvironmentVariable("LIVEHEAT_CHROMIUM") ?? Array.Find(Places, File.Exists), Args = ["--no-sandbox"],
+            ExecutablePath = Environment.GetEnvironmentVariable("LIVEHEAT_CHROMIUM") ?? Array.Find(Places, File.Exists),
+            Args = ["--no-sandbox"],
         });
         var page = await browser.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = 1920, Height = 1080 } });
         await page.GotoAsync(new Uri(site, "health").ToString());

@@ -11,7 +11,10 @@ public static class Numbers
 {
     private static readonly Dictionary<string, NumberFormatInfo> Formats = new()
     {
-        ["en"] = Signs(".", ","), ["es"] = Signs(",", "\u00a0"), ["fr"] = Signs(",", "\u202f"), ["de"] = Signs(",", "."),
+        ["en"] = Signs(".", ","),
+        ["es"] = Signs(",", "\u00a0"),
+        ["fr"] = Signs(",", "\u202f"),
+        ["de"] = Signs(",", "."),
     };
 
     /// <summary>Decimal and group signs.</summary>
@@ -51,6 +54,9 @@ public static class Numbers
 
     private static NumberFormatInfo Signs(string mark, string group) => NumberFormatInfo.ReadOnly(new NumberFormatInfo
     {
-        NumberDecimalSeparator = mark, NumberGroupSeparator = group, PercentDecimalSeparator = mark, PercentGroupSeparator = group,
+        NumberDecimalSeparator = mark,
+        NumberGroupSeparator = group,
+        PercentDecimalSeparator = mark,
+        PercentGroupSeparator = group,
     });
 }

@@ -33,7 +33,9 @@ public static class LibraryTelling
         var full = movement.FullStandard is { } parts ? Tell(parts) : null;
         return movement with
         {
-            Name = Tell(movement.Name), Faults = Tell(movement.Faults), FullStandard = full,
+            Name = Tell(movement.Name),
+            Faults = Tell(movement.Faults),
+            FullStandard = full,
             Standard = movement.Standard == movement.FullStandard?.InShort() ? full!.InShort() : Tell(movement.Standard),
         };
     }
@@ -47,8 +49,12 @@ public static class LibraryTelling
 
     private static Standard Tell(Standard standard) => standard with
     {
-        Start = Tell(standard.Start), Finish = Tell(standard.Finish), Between = Tell(standard.Between), Allowed = Tell(standard.Allowed),
-        Faults = standard.Faults.Select(fault => new NamedFault(Tell(fault.Name), Tell(fault.How))).ToItems(), Caution = standard.Caution is { } caution ? Tell(caution) : null,
+        Start = Tell(standard.Start),
+        Finish = Tell(standard.Finish),
+        Between = Tell(standard.Between),
+        Allowed = Tell(standard.Allowed),
+        Faults = standard.Faults.Select(fault => new NamedFault(Tell(fault.Name), Tell(fault.How))).ToItems(),
+        Caution = standard.Caution is { } caution ? Tell(caution) : null,
     };
 
     private static Items<string> Tell(Items<string> texts) => texts.Select(Tell).ToItems();

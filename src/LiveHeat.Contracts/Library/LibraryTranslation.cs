@@ -39,7 +39,13 @@ public sealed record TranslatedMovement(
         Same(Caution is null ? 0 : 1, english.Caution is null ? 0 : 1, "caution");
         return english with
         {
-            Name = Name, Start = Start, Finish = Finish, Between = Between, Faults = Faults, Allowed = Allowed, Caution = Caution,
+            Name = Name,
+            Start = Start,
+            Finish = Finish,
+            Between = Between,
+            Faults = Faults,
+            Allowed = Allowed,
+            Caution = Caution,
             Variants = Variants.Zip(english.Variants, (words, variant) => variant with { Name = words.Name, How = words.How }).ToItems(),
         };
 

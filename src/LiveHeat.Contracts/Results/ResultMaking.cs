@@ -27,7 +27,8 @@ public static class ResultMaking
         heat.Revision, heat.SignedHead, headHash, snapshot.Rounding,
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
         Lanes(heat, HeatResult.Of(heat, now), label),
-        snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf) { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual };
+        snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf)
+    { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual };
 
     /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
     private static string? NearTieOf(HeatState heat, LaneState lane)
@@ -82,7 +83,8 @@ public static class ResultMaking
             {
                 var lane = lanes[place.Team];
                 yield return (lane.Lane, new ResultPart(
-                    lane.Plan.Parts[part].Name, place.Place == 0 ? null : place.Place, place.Place > 0 && placed.Count(other => other.Place.Place == place.Place) > 1, score.OfficialMs, score.Worth) { Score = ScoreWords.UnlessWork(lane.Plan) });
+                    lane.Plan.Parts[part].Name, place.Place == 0 ? null : place.Place, place.Place > 0 && placed.Count(other => other.Place.Place == place.Place) > 1, score.OfficialMs, score.Worth)
+                { Score = ScoreWords.UnlessWork(lane.Plan) });
             }
         }
     }
@@ -110,9 +112,9 @@ public static class ResultMaking
             line.Worth, plan.WorthThrough(plan.LastStep),
             plan.Steps.Select((step, i) => new ResultSplit(
                 step.Number, label(plan, step), string.Join(" + ", step.Workers().Select(number => plan.Athletes[number - 1])), step.Kind, step.Round, lane.Splits[i]?.LaneMs, lane.NoReps[i])
-                {
-                    Value = values.TryGetValue(step.Number, out var value) ? value : null,
-                }).ToItems(),
+            {
+                Value = values.TryGetValue(step.Number, out var value) ? value : null,
+            }).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
             lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).Concat(ConsequenceWords.Penalties(lane, workout)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
             lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Out ? null : NotRanked(heat, lane))

@@ -23,7 +23,8 @@ public static class SheetMaking
         return new Sheet(
             heat.Heat, heat.SheetVersion, epoch, snapshot.Competition, snapshot.Title, new SheetWorkout(workout.Name, Summary(workout)),
             workout.Counting, workout.CheckpointEvery, heat.Lanes.Select(lane => lane.Plan.CapMs).DefaultIfEmpty(0).Max(),
-            heat.Lanes.Select(lane => Lane(workout, lane)).ToItems()) { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
+            heat.Lanes.Select(lane => Lane(workout, lane)).ToItems())
+        { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
     }
 
     private static Items<FaultWords>? FaultWords(HeatState heat)
@@ -39,11 +40,11 @@ public static class SheetMaking
     private static SheetLane Lane(Workout workout, LaneState lane) => new(
         lane.Lane, lane.Entry.Team, lane.Entry.Name, lane.Plan.Division, lane.Plan.DivisionName, lane.Plan.Group, lane.Plan.Athletes,
         (lane.Lane.Value - 1) % LaneColours, lane.Plan.CapMs, lane.PlanVersion, lane.Plan.Steps.Select(step => Step(workout, lane.Plan, step)).ToItems())
-        {
-            ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
-            Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
-            Score = ScoreWords.UnlessWork(lane.Plan),
-        };
+    {
+        ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
+        Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
+        Score = ScoreWords.UnlessWork(lane.Plan),
+    };
 
     /// <summary>See <see cref="SheetLane.ExpectedSteps"/>.</summary>
     public static int ExpectedSteps(RelayPlan plan)
@@ -55,9 +56,10 @@ public static class SheetMaking
     private static SheetStep Step(Workout workout, RelayPlan plan, Step step) => new(
         step.Number, step.Kind, step.Round, step.Leg, step.Athlete, step.To == 0 ? null : step.To, StepWords.Movement(workout, step), step.Quantity, step.Unit,
         step.Worth, step.Increment, step.ExpectedMs, step.EarliestMs, StepWords.Label(workout, plan, step), step.Faults, step.MovementId)
-        {
-            With = step.With.Count > 0 ? step.With : null, MinimumEach = step.MinimumEach,
-        };
+    {
+        With = step.With.Count > 0 ? step.With : null,
+        MinimumEach = step.MinimumEach,
+    };
 
     /// <summary>A movement's standard as sheets and briefings tell it, in the language now.</summary>
     public static SheetMovement Movement(Movement written)

@@ -45,7 +45,8 @@ public static class StandingsMaking
     private static StandingsScore Score(Score score, Made? made) => new(
         made?.Heat ?? default, score.Place, score.Points, score.Taken, score.Excluded, score.Counts, score.Provisional, made?.OfficialMs, made?.Worth ?? 0)
     {
-        Score = made?.Unit, RoundsAndReps = made?.RoundsAndReps,
+        Score = made?.Unit,
+        RoundsAndReps = made?.RoundsAndReps,
     };
 
     /// <summary>What gives points: the workout, or where parts of it are scored apart, each of them. The cut comes after the last.</summary>

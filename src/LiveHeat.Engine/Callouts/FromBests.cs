@@ -24,7 +24,9 @@ internal static class FromBests
             {
                 yield return new Callout($"{kind}.{best.Lane.Lane}.{best.Step}".ToLowerInvariant(), kind, weight, at, CalloutGrounds.Confirmed, [best.Lane.Lane])
                 {
-                    Step = best.Step, Ms = best.Ms, OfDay = ofDay,
+                    Step = best.Step,
+                    Ms = best.Ms,
+                    OfDay = ofDay,
                 };
             }
         }

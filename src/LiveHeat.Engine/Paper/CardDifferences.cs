@@ -49,7 +49,8 @@ public static class CardDifferences
             {
                 yield return new CardDifference(DifferenceKind.Shares, line.Step, shares.Count == 0 ? null : shares.Sum(share => share.Units), line.Shares.Sum(share => share.Units))
                 {
-                    PhoneShares = shares, PaperShares = Told(line.Shares),
+                    PhoneShares = shares,
+                    PaperShares = Told(line.Shares),
                 };
             }
         }

@@ -191,7 +191,15 @@ public sealed class CardWriting
             StepKind.Tag => new HeatFact.TagMade { Id = id, Instant = at, Lane = lane.Lane, Step = step, TimeKnown = known, UncertaintyMs = within },
             StepKind.Attempt when entered is { Load: { } load, Good: { } good } => new HeatFact.AttemptJudged
             {
-                Id = id, Instant = at, Lane = lane.Lane, Step = step, Load = load, Good = good, Fault = good ? null : CardDifferences.AttemptOf(lane, step)?.Fault, TimeKnown = known, UncertaintyMs = within,
+                Id = id,
+                Instant = at,
+                Lane = lane.Lane,
+                Step = step,
+                Load = load,
+                Good = good,
+                Fault = good ? null : CardDifferences.AttemptOf(lane, step)?.Fault,
+                TimeKnown = known,
+                UncertaintyMs = within,
             },
             StepKind.Value when entered.Value is { } reading => new HeatFact.ValueEntered { Id = id, Instant = at, Lane = lane.Lane, Step = step, Value = reading, TimeKnown = known, UncertaintyMs = within },
             _ => new HeatFact.StepDone { Id = id, Instant = at, Lane = lane.Lane, Step = step, TimeKnown = known, UncertaintyMs = within },

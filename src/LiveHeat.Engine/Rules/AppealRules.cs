@@ -60,7 +60,14 @@ internal static class AppealRules
 
         return new Verdict.Accepted(new HeatFact.AppealFiled
         {
-            Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, Member = command.Member, Grounds = command.Grounds, Late = late, Reason = command.Reason,
+            Id = command.Id,
+            Instant = asking.Now,
+            By = asking.By,
+            Lane = command.Lane,
+            Member = command.Member,
+            Grounds = command.Grounds,
+            Late = late,
+            Reason = command.Reason,
         });
     }
 
@@ -87,8 +94,15 @@ internal static class AppealRules
 
         return Amount(heat, command) ?? (Verdict)new Verdict.Accepted(new HeatFact.AppealDecided
         {
-            Id = command.Id, Instant = asking.Now, By = asking.By, Target = command.Target, Outcome = command.Outcome,
-            AddMs = command.AddMs, Reps = command.Reps, InHeat = command.InHeat, Reason = command.Reason,
+            Id = command.Id,
+            Instant = asking.Now,
+            By = asking.By,
+            Target = command.Target,
+            Outcome = command.Outcome,
+            AddMs = command.AddMs,
+            Reps = command.Reps,
+            InHeat = command.InHeat,
+            Reason = command.Reason,
         });
     }
 

@@ -21,15 +21,29 @@ internal static class CallRules
                 new Verdict.Refused("seat-taken", Refusals.TimekeepersFull(take.Lane, Timing.Timekeepers.Most)),
             HeatCommand.TakeSeat take => new Verdict.Accepted(new HeatFact.SeatTaken
             {
-                Id = take.Id, Instant = asking.Now, By = asking.By, Lane = take.Lane, Duty = take.Duty, Seat = new SeatId(asking.NewId),
+                Id = take.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lane = take.Lane,
+                Duty = take.Duty,
+                Seat = new SeatId(asking.NewId),
             }),
             HeatCommand.GiveUpSeat give => OwnSeat(heat, give.Lane, give.Seat, asking) ?? new Verdict.Accepted(new HeatFact.SeatGivenUp
             {
-                Id = give.Id, Instant = asking.Now, By = asking.By, Lane = give.Lane, Seat = give.Seat, Reason = give.Reason,
+                Id = give.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lane = give.Lane,
+                Seat = give.Seat,
+                Reason = give.Reason,
             }),
             HeatCommand.Ready ready => OwnSeat(heat, ready.Lane, ready.Seat, asking) ?? new Verdict.Accepted(new HeatFact.LaneReady
             {
-                Id = ready.Id, Instant = asking.Now, By = asking.By, Lane = ready.Lane, Seat = ready.Seat,
+                Id = ready.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lane = ready.Lane,
+                Seat = ready.Seat,
             }),
             HeatCommand.OverrideReady or HeatCommand.WithdrawLane when phase is not (Phase.Called or Phase.Armed) =>
                 HeatRules.WrongPhase(Refusals.ReadyBeforeGo),
@@ -37,11 +51,19 @@ internal static class CallRules
                 ? new Verdict.Refused("no-such-lane", Refusals.NoSuchLane(missing))
                 : new Verdict.Accepted(new HeatFact.LanesOverridden
                 {
-                    Id = over.Id, Instant = asking.Now, By = asking.By, Lanes = over.Lanes, Reason = over.Reason,
+                    Id = over.Id,
+                    Instant = asking.Now,
+                    By = asking.By,
+                    Lanes = over.Lanes,
+                    Reason = over.Reason,
                 }),
             HeatCommand.WithdrawLane withdraw => new Verdict.Accepted(new HeatFact.LaneWithdrawn
             {
-                Id = withdraw.Id, Instant = asking.Now, By = asking.By, Lane = withdraw.Lane, Reason = withdraw.Reason,
+                Id = withdraw.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lane = withdraw.Lane,
+                Reason = withdraw.Reason,
             }),
             _ => null,
         };

@@ -19,7 +19,11 @@ internal static class ClockRules
             HeatCommand.RecallStart when phase is not (Phase.CountingDown or Phase.Running) => HeatRules.WrongPhase(Refusals.NoStartToRecall),
             HeatCommand.RecallStart recall => Accept(new HeatFact.StartRecalled
             {
-                Id = recall.Id, Instant = asking.Now, By = asking.By, Start = heat.Clock.Start!.Id, Reason = recall.Reason,
+                Id = recall.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Start = heat.Clock.Start!.Id,
+                Reason = recall.Reason,
             }),
             HeatCommand.Halt when phase != Phase.Running => HeatRules.WrongPhase(Refusals.OnlyRunningIsHalted),
             HeatCommand.Halt halt => Accept(new HeatFact.HeatHalted { Id = halt.Id, Instant = asking.Now, By = asking.By, Reason = halt.Reason }),
@@ -94,8 +98,13 @@ internal static class ClockRules
 
     private static HeatFact.StartObserved Observed(HeatCommand.ObserveStart command, Asking asking, string start, Timing.Instant goAt) => new()
     {
-        Id = command.Id, Instant = asking.Now, By = asking.By, Start = start, GoAt = goAt,
-        UncertaintyMs = Math.Max(0, command.UncertaintyMs), Reason = command.Reason,
+        Id = command.Id,
+        Instant = asking.Now,
+        By = asking.By,
+        Start = start,
+        GoAt = goAt,
+        UncertaintyMs = Math.Max(0, command.UncertaintyMs),
+        Reason = command.Reason,
     };
 
     private static Verdict.Accepted Accept(HeatFact fact) => new(fact);

@@ -46,9 +46,13 @@ internal static class EndRules
 
         return new Verdict.Accepted(new HeatFact.Frozen
         {
-            Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head,
+            Id = command.Id,
+            Instant = asking.Now,
+            By = asking.By,
+            Head = command.Head,
             Over = asking.Missing.Count > 0 || untold.Count > 0 ? command.Over : null,
-            Missing = asking.Missing.Count > 0 ? asking.Missing : null, NoTiebreak = untold.Count > 0 ? untold : null,
+            Missing = asking.Missing.Count > 0 ? asking.Missing : null,
+            NoTiebreak = untold.Count > 0 ? untold : null,
         });
     }
 
@@ -95,7 +99,11 @@ internal static class EndRules
 
         return new Verdict.Accepted(new HeatFact.Certified
         {
-            Id = command.Id, Instant = asking.Now, By = asking.By, Head = command.Head, Pending = pending.Count == 0 ? null : pending,
+            Id = command.Id,
+            Instant = asking.Now,
+            By = asking.By,
+            Head = command.Head,
+            Pending = pending.Count == 0 ? null : pending,
         });
     }
 

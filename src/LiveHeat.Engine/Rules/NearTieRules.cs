@@ -34,7 +34,12 @@ internal static class NearTieRules
             ? new Verdict.Refused("no-near-tie", Refusals.TimesStand)
             : new Verdict.Accepted(new HeatFact.NearTieDecided
             {
-                Id = command.Id, Instant = asking.Now, By = asking.By, Lanes = command.Lanes, Tie = command.Tie, Reason = command.Reason,
+                Id = command.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lanes = command.Lanes,
+                Tie = command.Tie,
+                Reason = command.Reason,
             });
     }
 
@@ -47,7 +52,14 @@ internal static class NearTieRules
                 ? new Verdict.Refused("no-near-tie", Refusals.CapDecided(command.Lane))
                 : new Verdict.Accepted(new HeatFact.CapDecided
                 {
-                    Id = command.Id, Instant = asking.Now, By = asking.By, Lane = command.Lane, InTime = command.InTime, WithinMs = near.WithinMs, Round = command.Round, Reason = command.Reason,
+                    Id = command.Id,
+                    Instant = asking.Now,
+                    By = asking.By,
+                    Lane = command.Lane,
+                    InTime = command.InTime,
+                    WithinMs = near.WithinMs,
+                    Round = command.Round,
+                    Reason = command.Reason,
                 });
     }
 
@@ -67,7 +79,12 @@ internal static class NearTieRules
             ? new Verdict.Refused("reason-needed", Refusals.WhyRerun)
             : new Verdict.Accepted(new HeatFact.RerunOrdered
             {
-                Id = command.Id, Instant = asking.Now, By = asking.By, Lanes = command.Lanes, InHeat = command.InHeat, Reason = command.Reason,
+                Id = command.Id,
+                Instant = asking.Now,
+                By = asking.By,
+                Lanes = command.Lanes,
+                InHeat = command.InHeat,
+                Reason = command.Reason,
             });
     }
 }

@@ -52,7 +52,13 @@ internal static class RulingRules
             HeatCommand.AdjustTime { AdjustMs: 0 or < -MostMs or > MostMs } => new Verdict.Refused("unreadable", Refusals.AdjustUpToAnHour),
             HeatCommand.AdjustTime adjust => Accept(new HeatFact.TimeAdjusted
             {
-                Id = id, Instant = now, By = by, Lane = number, AdjustMs = adjust.AdjustMs, MovesCap = adjust.MovesCap, Reason = why,
+                Id = id,
+                Instant = now,
+                By = by,
+                Lane = number,
+                AdjustMs = adjust.AdjustMs,
+                MovesCap = adjust.MovesCap,
+                Reason = why,
             }),
             HeatCommand.ChangeLineUp change => Compiles(PlanSplice.LineUp(lane.Plan, change.FromStep, change.Athletes, heat.Snapshot!.Workout, lane.Entry.LineUp()))
                 ?? Accept(new HeatFact.LineUpChanged { Id = id, Instant = now, By = by, Lane = number, FromStep = change.FromStep, Athletes = change.Athletes, Reason = why }),
@@ -65,7 +71,13 @@ internal static class RulingRules
                 new Verdict.Refused("unreadable", Refusals.PenaltyAtMost(MostReps)),
             HeatCommand.Penalise penalise => Accept(new HeatFact.Penalised
             {
-                Id = id, Instant = now, By = by, Lane = number, AddMs = penalise.AddMs, Reps = penalise.Reps, Reason = why,
+                Id = id,
+                Instant = now,
+                By = by,
+                Lane = number,
+                AddMs = penalise.AddMs,
+                Reps = penalise.Reps,
+                Reason = why,
             }),
             HeatCommand.AnswerCall => Accept(new HeatFact.CallAnswered { Id = id, Instant = now, By = by, Lane = number, Reason = why }),
             _ => null,

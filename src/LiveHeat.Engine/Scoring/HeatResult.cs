@@ -103,7 +103,8 @@ public static class HeatResult
         var (ranked, places) = FinishOrder.Of(heat, lanes.Where(lane => !lane.Unranked), Compare);
         return ranked.Select((lane, i) => new ResultLine(
                 lane, outcomes[lane.Lane], lane.Apart ? null : places[i], !lane.Apart && places.Count(place => place == places[i]) > 1,
-                OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane)) { TiebreakMs = LiveOrder.TiebreakMs(heat, lane) })
+                OfficialMs(heat, lane, outcomes[lane.Lane]), LiveOrder.Worth(lane))
+        { TiebreakMs = LiveOrder.TiebreakMs(heat, lane) })
             .Concat(lanes.Where(lane => lane.Unranked).OrderBy(lane => lane.Disqualified is not null).ThenBy(lane => lane.Withdrawn).ThenBy(lane => lane.Lane)
                 .Select(lane => lane.Out
                     ? new ResultLine(lane, outcomes[lane.Lane], null, false, null, 0)

@@ -81,12 +81,12 @@ public static class PlanCompiler
         return new Compiled.Plan(new RelayPlan(
             prescription.Division, prescription.Division, prescription.DivisionName, prescription.CapMs, lineUp.Athletes,
             [new Track(steps.ToItems())])
-            {
-                Scoring = workout.Scoring ?? ScoringRule.Usual,
-                TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
-                Parts = Parts(prescription, steps, windows),
-                Windows = windows,
-            });
+        {
+            Scoring = workout.Scoring ?? ScoringRule.Usual,
+            TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
+            Parts = Parts(prescription, steps, windows),
+            Windows = windows,
+        });
     }
 
     private static int? Find(List<Step> steps, TiebreakSet set) =>
@@ -116,9 +116,11 @@ public static class PlanCompiler
             set.Worth ?? set.Quantity, set.Increment,
             Math.Max(1, Ms(set.Quantity * movement.SecondsPerUnit)), Ms(set.Quantity * movement.FastestSecondsPerUnit),
             Label(set, movement.Unit, name), set.Together is null ? movement.Faults : movement.Faults.Prepend(NotTogether).ToItems())
-            {
-                MovementId = movement.Id, With = work.With, MinimumEach = set.MinimumEach,
-            };
+        {
+            MovementId = movement.Id,
+            With = work.With,
+            MinimumEach = set.MinimumEach,
+        };
     }
 
     /// <summary>Where readings make the score, what is read is worth itself, and all else only what it says.</summary>
@@ -128,14 +130,16 @@ public static class PlanCompiler
     private static Step AttemptStep(int number, int leg, Work work, Movement movement, int attempt) => new(
         number, StepKind.Attempt, work.Round, leg, work.Athlete, 0, movement.Name, 0, movement.Unit, 0, 1,
         Math.Max(1, Ms(movement.SecondsPerUnit)), Ms(movement.FastestSecondsPerUnit),
-        string.Create(CultureInfo.InvariantCulture, $"{movement.Name}, attempt {attempt}"), movement.Faults) { MovementId = movement.Id, Attempt = attempt };
+        string.Create(CultureInfo.InvariantCulture, $"{movement.Name}, attempt {attempt}"), movement.Faults)
+    { MovementId = movement.Id, Attempt = attempt };
 
     /// <summary>Whole milliseconds; the longest that a number holds where an expectation is absurd.</summary>
     private static int Ms(double seconds) => (int)Math.Min(int.MaxValue, Math.Round(seconds * 1000));
 
     private static Step Tag(int number, int leg, Work from, Work to, LineUp lineUp, Movement? standard) => new(
         number, StepKind.Tag, from.Round, leg, from.Athlete, to.Athlete, "", 0, Unit.Reps, 0, 1, TagExpectedMs, TagEarliestMs,
-        $"tag {lineUp.Athletes[to.Athlete - 1]}", standard?.Faults ?? ["no touch", "left too early"]) { MovementId = standard?.Id };
+        $"tag {lineUp.Athletes[to.Athlete - 1]}", standard?.Faults ?? ["no touch", "left too early"])
+    { MovementId = standard?.Id };
 
     private static Step Finish(int number, int leg, Work last, FinishKind kind) => new(
         number, StepKind.Finish, last.Round, leg, last.Athlete, 0, "", 0, Unit.Reps, 0, 1, FinishExpectedMs, FinishEarliestMs,

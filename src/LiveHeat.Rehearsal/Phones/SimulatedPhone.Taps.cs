@@ -15,7 +15,13 @@ public sealed partial class SimulatedPhone
 
     public FactId AttemptJudged(int step, decimal load, bool good, string? fault = null) => Record(at => new HeatFact.AttemptJudged
     {
-        Id = at.Id, Instant = at.Instant, Lane = Lane, Step = step, Load = load, Good = good, Fault = fault,
+        Id = at.Id,
+        Instant = at.Instant,
+        Lane = Lane,
+        Step = step,
+        Load = load,
+        Good = good,
+        Fault = fault,
     });
 
     /// <param name="step">The set.</param>

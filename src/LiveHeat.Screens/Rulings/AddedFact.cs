@@ -99,7 +99,13 @@ public sealed record AddedFact(AddedKind Kind, Source Source, int Step, string N
             AddedKind.Value => new HeatFact.ValueEntered { Id = id, Instant = instant, Lane = number, Step = Step, Value = Amount, TimeKnown = !Timeless },
             AddedKind.GoodLift or AddedKind.NoLift => new HeatFact.AttemptJudged
             {
-                Id = id, Instant = instant, Lane = number, Step = Step, Load = Amount, Good = Kind == AddedKind.GoodLift, TimeKnown = !Timeless,
+                Id = id,
+                Instant = instant,
+                Lane = number,
+                Step = Step,
+                Load = Amount,
+                Good = Kind == AddedKind.GoodLift,
+                TimeKnown = !Timeless,
             },
             AddedKind.NoRep => new HeatFact.NoRep { Id = id, Instant = instant, Lane = number, Step = Step },
             AddedKind.TagFault => new HeatFact.TagFault { Id = id, Instant = instant, Lane = number, Step = Step },

@@ -40,11 +40,17 @@ public sealed class HeatDraft
         var draft = heat is null
             ? new HeatDraft
             {
-                Number = number.ToString(CultureInfo.InvariantCulture), Title = SetupWords.Heat(number), Workout = before?.Workout ?? (all.Workouts.Count > 0 ? all.Workouts[0].Id : ""),
+                Number = number.ToString(CultureInfo.InvariantCulture),
+                Title = SetupWords.Heat(number),
+                Workout = before?.Workout ?? (all.Workouts.Count > 0 ? all.Workouts[0].Id : ""),
             }
             : new HeatDraft
             {
-                Id = heat.Id, RerunOf = heat.RerunOf?.Value ?? "", Number = heat.Number.ToString(CultureInfo.InvariantCulture), Title = heat.Title, Workout = heat.Workout,
+                Id = heat.Id,
+                RerunOf = heat.RerunOf?.Value ?? "",
+                Number = heat.Number.ToString(CultureInfo.InvariantCulture),
+                Title = heat.Title,
+                Workout = heat.Workout,
                 PlannedAt = heat.PlannedAt is { } at ? DateTimeOffset.FromUnixTimeMilliseconds(at.UnixMs).ToLocalTime().ToString(LocalTime, CultureInfo.InvariantCulture) : "",
             };
         // A new heat has as many lanes as the one before it.

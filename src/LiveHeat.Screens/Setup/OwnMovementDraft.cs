@@ -48,7 +48,8 @@ public sealed class OwnMovementDraft
             Lines.Explanations(Variants).Select(line => new ScaledVariant(line.Name, line.How, origin?.Variants.FirstOrDefault(variant => variant.Name == line.Name)?.Movement)).ToItems(),
             full?.Caution, Source.Trim())
         {
-            BasedOn = basedOn, Picture = Movement.Picture,
+            BasedOn = basedOn,
+            Picture = Movement.Picture,
         };
         return (movement, new FormErrors([.. unread, .. MovementCheck.Errors(made).Select(FieldProblem.Of).Where(error => unread.All(known => known.Field != error.Field))]));
     }

@@ -37,7 +37,10 @@ public sealed class PrescriptionDraft
     {
         var draft = new PrescriptionDraft
         {
-            Division = prescription.Division, DivisionName = prescription.DivisionName, Cap = TimeWords.Clock(prescription.CapMs), Tiebreak = TiebreakDraft.Of(prescription.Tiebreak),
+            Division = prescription.Division,
+            DivisionName = prescription.DivisionName,
+            Cap = TimeWords.Clock(prescription.CapMs),
+            Tiebreak = TiebreakDraft.Of(prescription.Tiebreak),
             Clock = ClockDraft.Of(prescription.Clock),
         };
         draft.Parts.AddRange((prescription.Parts ?? []).Select(part => new PartDraft { Name = part.Name, Last = part.Last }));
@@ -67,7 +70,8 @@ public sealed class PrescriptionDraft
             Division, DivisionName, clock is null ? workout.Time(Cap, $"{at}.capMs") : (int)Math.Min(int.MaxValue, clock.LengthMs(rounds)), rounds,
             scoring.HasBefore && clock is null ? Sets(workout, Before, $"{at}.before") : [], Sets(workout, Round, $"{at}.round", clock is not null), scoring.HasAfter && clock is null ? Sets(workout, After, $"{at}.after") : [])
         {
-            Tiebreak = Tiebreak.Make(workout, at), Clock = clock,
+            Tiebreak = Tiebreak.Make(workout, at),
+            Clock = clock,
             Parts = Parts.Count == 0 || scoring.Kind == ScoringKind.HeaviestLoad ? null : Parts.Select((part, i) => new WorkoutPart(part.Name.Trim(), i == Parts.Count - 1 ? null : part.Last)).ToItems(),
         };
     }
@@ -105,9 +109,14 @@ public sealed class SetDraft
     /// <summary>One that is there.</summary>
     public static SetDraft Of(PrescribedSet set) => new()
     {
-        Movement = set.Movement, Quantity = WorkoutDraft.Text(set.Quantity), Worth = set.Worth is { } worth && worth != set.Quantity ? WorkoutDraft.Text(worth) : "",
-        Increment = WorkoutDraft.Text(set.Increment), Load = set.Load ?? "", Reading = set.Reading,
-        Together = set.Together is { } together ? WorkoutDraft.Text(together) : "", MinimumEach = set.MinimumEach is { } least ? WorkoutDraft.Text(least) : "",
+        Movement = set.Movement,
+        Quantity = WorkoutDraft.Text(set.Quantity),
+        Worth = set.Worth is { } worth && worth != set.Quantity ? WorkoutDraft.Text(worth) : "",
+        Increment = WorkoutDraft.Text(set.Increment),
+        Load = set.Load ?? "",
+        Reading = set.Reading,
+        Together = set.Together is { } together ? WorkoutDraft.Text(together) : "",
+        MinimumEach = set.MinimumEach is { } least ? WorkoutDraft.Text(least) : "",
         InRound = set.InRound is { } round ? WorkoutDraft.Text(round) : "",
     };
 
@@ -121,9 +130,9 @@ public sealed class SetDraft
     internal PrescribedSet Make(WorkoutDraft workout, string at, bool byClock) => new(
         Movement, workout.Number(Quantity, $"{at}.quantity"), Worth.Trim().Length == 0 ? null : workout.Number(Worth, $"{at}.worth"),
         workout.Number(Increment, $"{at}.increment"), Load.Trim().Length == 0 ? null : Load.Trim(), Reading)
-        {
-            Together = Together.Trim().Length == 0 ? null : workout.Number(Together, $"{at}.together"),
-            MinimumEach = MinimumEach.Trim().Length == 0 ? null : workout.Number(MinimumEach, $"{at}.minimumEach"),
-            InRound = !byClock || InRound.Trim().Length == 0 ? null : workout.Number(InRound, $"{at}.inRound"),
-        };
+    {
+        Together = Together.Trim().Length == 0 ? null : workout.Number(Together, $"{at}.together"),
+        MinimumEach = MinimumEach.Trim().Length == 0 ? null : workout.Number(MinimumEach, $"{at}.minimumEach"),
+        InRound = !byClock || InRound.Trim().Length == 0 ? null : workout.Number(InRound, $"{at}.inRound"),
+    };
 }

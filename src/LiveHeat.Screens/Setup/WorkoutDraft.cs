@@ -72,11 +72,20 @@ public sealed class WorkoutDraft
 
         var draft = new WorkoutDraft
         {
-            Id = workout.Id, Name = workout.Name, Counting = workout.Counting, Finish = workout.Finish, Scoring = ScoringDraft.Of(workout.Scoring), Consequences = ConsequenceDraft.Of(workout), CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
+            Id = workout.Id,
+            Name = workout.Name,
+            Counting = workout.Counting,
+            Finish = workout.Finish,
+            Scoring = ScoringDraft.Of(workout.Scoring),
+            Consequences = ConsequenceDraft.Of(workout),
+            CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
             Order = workout.Order switch
             {
-                RelayOrder.InTurn => OrderKind.InTurn, RelayOrder.Blocks => OrderKind.Blocks, RelayOrder.EachMovement => OrderKind.EachMovement,
-                RelayOrder.Listed => OrderKind.Listed, _ => OrderKind.Together,
+                RelayOrder.InTurn => OrderKind.InTurn,
+                RelayOrder.Blocks => OrderKind.Blocks,
+                RelayOrder.EachMovement => OrderKind.EachMovement,
+                RelayOrder.Listed => OrderKind.Listed,
+                _ => OrderKind.Together,
             },
             BlockSize = workout.Order is RelayOrder.Blocks blocks ? Text(blocks.Size) : "2",
             Listed = workout.Order is RelayOrder.Listed listed ? string.Join(", ", listed.Athletes) : "",
@@ -123,7 +132,8 @@ public sealed class WorkoutDraft
             Id.Length > 0 ? Id : SetupId.For(Name, all.Workouts.Select(one => one.Id), "workout"), Name.Trim(), MakeOrder(), Counting,
             Checkpoint(), Scoring.HasFinish ? Finish : FinishKind.None,
             Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
-            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems()) { Scoring = Scoring.Make(this) };
+            Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems())
+        { Scoring = Scoring.Make(this) };
         workout = Consequences.Put(workout, this);
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field)).Select(FieldProblem.Of)]));

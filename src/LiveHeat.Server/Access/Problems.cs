@@ -15,7 +15,8 @@ internal static class Problems
 
     /// <summary>A form with fields that cannot be.</summary>
     public static IResult BadSetup(IReadOnlyList<FieldError> errors) => new Problem(
-        StatusCodes.Status400BadRequest, "bad-setup", Telling.Several(errors.Select(error => error.Why).Distinct().Take(3))) { Errors = errors };
+        StatusCodes.Status400BadRequest, "bad-setup", Telling.Several(errors.Select(error => error.Why).Distinct().Take(3)))
+    { Errors = errors };
 }
 
 /// <summary>One such answer.</summary>

@@ -1,4 +1,3 @@
-using LiveHeat.Server.Language;
 using System.Text.Json;
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
@@ -7,6 +6,7 @@ using LiveHeat.Contracts.Wire;
 using LiveHeat.Server.Access;
 using LiveHeat.Server.Heats;
 using LiveHeat.Server.Hubs;
+using LiveHeat.Server.Language;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 

@@ -27,7 +27,8 @@ internal static class CardMaking
         var (marks, endless) = (Marks(plan), plan.Endless && plan.Windows.Count == 0);
         return new LaneCard(entry.Lane.Value, entry.Name, plan.DivisionName, plan.TeamOrder, TimeText.Whole(plan.CapMs), endless, CardPaging.Pages(rounds, endless, marks.Count))
         {
-            Marks = marks, Totals = Totals(plan),
+            Marks = marks,
+            Totals = Totals(plan),
         };
     }
 

@@ -28,7 +28,8 @@ internal sealed class ProgramReader(HeatSessions sessions, SetupReader setup, Bo
         heats.AddRange(called.Values.OrderBy(session => session.State.CalledAt).Select((session, i) => Called(session.State, heats.Count + i + 1, null)));
         return new ProgramList(all.Competition.Name, sessions.Epoch, sessions.Current()?.Heat, time.Now, heats.ToItems())
         {
-            Message = await messages.Read(cancellation), Screen = all.Competition.Screen,
+            Message = await messages.Read(cancellation),
+            Screen = all.Competition.Screen,
         };
     }
 

@@ -27,8 +27,13 @@ internal static class Demo
 
         var rehearsal = new HeatRehearsal(new RehearsalOptions
         {
-            Server = address, Passphrase = passphrase, Seed = options.Seed, FreeLane = freeLane, UntilCertified = options.UntilCertified,
-            Time = app.Services.GetRequiredService<TimeProvider>(), CodesMade = codes => TellAddresses(address, passphrase, codes),
+            Server = address,
+            Passphrase = passphrase,
+            Seed = options.Seed,
+            FreeLane = freeLane,
+            UntilCertified = options.UntilCertified,
+            Time = app.Services.GetRequiredService<TimeProvider>(),
+            CodesMade = codes => TellAddresses(address, passphrase, codes),
         });
         var stopping = app.Lifetime.ApplicationStopping;
         try

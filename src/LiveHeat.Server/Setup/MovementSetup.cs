@@ -32,16 +32,25 @@ internal static class MovementSetup
 
     public static LibraryMovement Tidy(this LibraryMovement movement) => movement with
     {
-        Name = movement.Name?.Trim()!, Start = movement.Start?.Trim()!, Finish = movement.Finish?.Trim()!, Source = movement.Source?.Trim()!,
-        Between = Tidy(movement.Between), Allowed = Tidy(movement.Allowed), Faults = Tidy(movement.Faults),
+        Name = movement.Name?.Trim()!,
+        Start = movement.Start?.Trim()!,
+        Finish = movement.Finish?.Trim()!,
+        Source = movement.Source?.Trim()!,
+        Between = Tidy(movement.Between),
+        Allowed = Tidy(movement.Allowed),
+        Faults = Tidy(movement.Faults),
         Variants = movement.Variants.Select(variant => variant with { Name = variant.Name?.Trim()!, How = variant.How?.Trim()! }).ToItems(),
         Caution = Tidy(movement.Caution),
     };
 
     public static Standard Tidy(this Standard standard) => standard with
     {
-        Start = standard.Start?.Trim()!, Finish = standard.Finish?.Trim()!, Between = Tidy(standard.Between), Allowed = Tidy(standard.Allowed),
-        Faults = Tidy(standard.Faults), Caution = Tidy(standard.Caution),
+        Start = standard.Start?.Trim()!,
+        Finish = standard.Finish?.Trim()!,
+        Between = Tidy(standard.Between),
+        Allowed = Tidy(standard.Allowed),
+        Faults = Tidy(standard.Faults),
+        Caution = Tidy(standard.Caution),
     };
 
     private static IEnumerable<FieldError> Variants(Items<ScaledVariant> variants) =>

@@ -51,7 +51,10 @@ internal static partial class SetupText
 
     public static TeamSetup Tidy(this TeamSetup team) => team with
     {
-        Name = team.Name?.Trim()!, Athletes = team.Athletes.Select(athlete => athlete.Trim()).ToItems(), Say = Told(team.Say), Home = Told(team.Home),
+        Name = team.Name?.Trim()!,
+        Athletes = team.Athletes.Select(athlete => athlete.Trim()).ToItems(),
+        Say = Told(team.Say),
+        Home = Told(team.Home),
         AthletesSay = team.AthletesSay?.Any(say => !string.IsNullOrWhiteSpace(say)) == true ? team.AthletesSay.Value.Select(say => say.Trim()).ToItems() : null,
         Facts = team.Facts?.Where(fact => !string.IsNullOrWhiteSpace(fact)).Select(fact => fact.Trim()).ToItems() is { Count: > 0 } facts ? facts : null,
     };
@@ -66,7 +69,9 @@ internal static partial class SetupText
         Name = workout.Name?.Trim()!,
         Movements = workout.Movements.Select(movement => movement with
         {
-            Name = movement.Name?.Trim()!, Standard = movement.Standard?.Trim()!, Faults = movement.Faults.Select(fault => fault.Trim()).ToItems(),
+            Name = movement.Name?.Trim()!,
+            Standard = movement.Standard?.Trim()!,
+            Faults = movement.Faults.Select(fault => fault.Trim()).ToItems(),
             FullStandard = movement.FullStandard?.Tidy(),
         }).ToItems(),
     };

@@ -50,7 +50,11 @@ internal sealed class ProcessHall : IAsyncDisposable
     {
         var context = await chromium.NewContext(new BrowserNewContextOptions
         {
-            ViewportSize = new ViewportSize { Width = 390, Height = 844 }, HasTouch = true, IsMobile = true, Locale = "en-GB", TimezoneId = "UTC",
+            ViewportSize = new ViewportSize { Width = 390, Height = 844 },
+            HasTouch = true,
+            IsMobile = true,
+            Locale = "en-GB",
+            TimezoneId = "UTC",
         });
         contexts.Add(context);
         if (script is not null)

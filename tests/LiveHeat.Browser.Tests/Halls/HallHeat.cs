@@ -103,8 +103,13 @@ internal sealed class HallHeat(Hall hall, string id, string title)
             tap = new JsonObject
             {
                 ["fact"] = line.Steps[step - 1].Kind == StepKind.Tag ? "tag-made" : "step-done",
-                ["id"] = hall.Organiser.NewId(), ["lane"] = lane, ["step"] = step, ["instant"] = start.GoAt.UnixMs + atMs, ["uncertaintyMs"] = 40,
-                ["start"] = start.Id, ["plan"] = 1,
+                ["id"] = hall.Organiser.NewId(),
+                ["lane"] = lane,
+                ["step"] = step,
+                ["instant"] = start.GoAt.UnixMs + atMs,
+                ["uncertaintyMs"] = 40,
+                ["start"] = start.Id,
+                ["plan"] = 1,
             },
         });
     }

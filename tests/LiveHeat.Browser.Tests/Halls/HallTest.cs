@@ -53,8 +53,13 @@ public abstract class HallTest<THall>(THall hall) : IClassFixture<THall>, IAsync
     {
         var context = await hall.Chromium.NewContext(new BrowserNewContextOptions
         {
-            ViewportSize = new ViewportSize { Width = width, Height = height }, HasTouch = phone, IsMobile = phone, ReducedMotion = motion,
-            Locale = locale, TimezoneId = "UTC", ServiceWorkers = inReach ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            HasTouch = phone,
+            IsMobile = phone,
+            ReducedMotion = motion,
+            Locale = locale,
+            TimezoneId = "UTC",
+            ServiceWorkers = inReach ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
         });
         context.SetDefaultTimeout(PatienceMs);
         contexts.Add(context);

@@ -25,7 +25,8 @@ internal static class QuickWork
     /// <summary>The heaviest load: so many attempts at one lift for each athlete, one after the other.</summary>
     public static Workout Attempts(int attempts = 3) => Of(Counting.Sets, 1, 600_000, [new("lift", 1)], rounds: 0) with
     {
-        Finish = FinishKind.None, Scoring = new ScoringRule.HeaviestLoad(attempts, LoadSum.SumOfBest),
+        Finish = FinishKind.None,
+        Scoring = new ScoringRule.HeaviestLoad(attempts, LoadSum.SumOfBest),
     };
 
     /// <summary>As <see cref="Sets"/>, but ten wall balls take nobody less than 30 s.</summary>

@@ -18,7 +18,8 @@ public sealed class ClockRoundsTests(Hall hall) : HallTest(hall)
         var sets = QuickWork.Sets((2 * WorkMs) + RestMs);
         return sets with
         {
-            Finish = FinishKind.None, Scoring = new ScoringRule.MostWork(),
+            Finish = FinishKind.None,
+            Scoring = new ScoringRule.MostWork(),
             Prescriptions = [sets.Prescriptions[0] with { Clock = new WorkClock(WorkMs, RestMs, Repeat: false) }],
         };
     }

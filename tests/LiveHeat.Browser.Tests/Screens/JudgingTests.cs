@@ -63,8 +63,14 @@ public sealed class JudgingTests(Hall hall) : HallTest(hall)
             reason = "seen on the recording",
             tap = new JsonObject
             {
-                ["fact"] = "no-rep", ["id"] = Hall.Organiser.NewId(), ["lane"] = lane, ["step"] = 1, ["instant"] = start.GoAt.UnixMs + atMs, ["uncertaintyMs"] = 40,
-                ["start"] = start.Id, ["plan"] = 1,
+                ["fact"] = "no-rep",
+                ["id"] = Hall.Organiser.NewId(),
+                ["lane"] = lane,
+                ["step"] = 1,
+                ["instant"] = start.GoAt.UnixMs + atMs,
+                ["uncertaintyMs"] = 40,
+                ["start"] = start.Id,
+                ["plan"] = 1,
             },
         });
     }

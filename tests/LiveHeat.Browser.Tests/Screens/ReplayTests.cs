@@ -192,13 +192,17 @@ public sealed class ReplayTests(Chromium chromium) : IClassFixture<Chromium>, IA
     {
         var context = await chromium.NewContext(new BrowserNewContextOptions
         {
-            ViewportSize = new ViewportSize { Width = width, Height = height }, Locale = "en-GB", TimezoneId = "UTC",
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            Locale = "en-GB",
+            TimezoneId = "UTC",
         });
         contexts.Add(context);
         context.SetDefaultTimeout(30_000);
         await context.AddCookiesAsync(who.Cookies.GetAllCookies().Select(cookie => new Cookie
         {
-            Name = cookie.Name, Value = cookie.Value, Url = floor.App.ClientOptions.BaseAddress.ToString(),
+            Name = cookie.Name,
+            Value = cookie.Value,
+            Url = floor.App.ClientOptions.BaseAddress.ToString(),
         }));
         var page = await context.NewPageAsync();
         page.PageError += (_, error) => errors.Add($"{page.Url}: {error}");

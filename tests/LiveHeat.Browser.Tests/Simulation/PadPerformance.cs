@@ -52,7 +52,10 @@ internal sealed class PadPerformance : IAsyncDisposable
         var sheet = (await floor.Organiser.Get($"/api/heats/{heat}/sheet")).Text;
         var stage = new JsonObject
         {
-            ["plot"] = JsonSerializer.SerializeToNode(plot, JsonSerializerOptions.Web), ["goAt"] = goAt, ["heat"] = heat, ["sheet"] = JsonNode.Parse(sheet),
+            ["plot"] = JsonSerializer.SerializeToNode(plot, JsonSerializerOptions.Web),
+            ["goAt"] = goAt,
+            ["heat"] = heat,
+            ["sheet"] = JsonNode.Parse(sheet),
         };
         var told = await page.EvaluateAsync<JsonElement>($"text => ({Harness})({TrueTime}, JSON.parse(text))", stage.ToJsonString());
         return await Look(told);
@@ -107,7 +110,9 @@ internal sealed class PadPerformance : IAsyncDisposable
         pushed = frame.Sequence;
         return new JsonObject
         {
-            ["status"] = reply.Status, ["type"] = reply.Message.Content.Headers.ContentType?.MediaType, ["text"] = reply.Text,
+            ["status"] = reply.Status,
+            ["type"] = reply.Message.Content.Headers.ContentType?.MediaType,
+            ["text"] = reply.Text,
             ["frame"] = isNew ? JsonSerializer.SerializeToNode(frame, WireJson.Options) : null,
         }.ToJsonString();
     }

@@ -8,7 +8,11 @@ public class TapOrderTests
 {
     private static Entry Tap(string outbox, long counter, int second, int uncertaintyMs = 10) => new(1, Some.Go + 900_000, "in-1", new HeatFact.StepDone
     {
-        Id = Some.Id(outbox, counter), Instant = Some.Go + (second * 1000), Lane = Some.Lane(1), Step = 1, UncertaintyMs = uncertaintyMs,
+        Id = Some.Id(outbox, counter),
+        Instant = Some.Go + (second * 1000),
+        Lane = Some.Lane(1),
+        Step = 1,
+        UncertaintyMs = uncertaintyMs,
     });
 
     private static string Order(params Entry[] entries) =>

@@ -11,7 +11,8 @@ public class OverallTests
     {
         var told = teams.Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList();
         var workouts = Enumerable.Range(1, told.Max(line => line.Length) - 1).Select(w => new WorkoutPlaces($"w{w}", told
-            .Where(line => line.Length > w && line[w] != "-").Select(line => Place(line[0], line[w])).ToItems()) { GoOn = cut is { } here && here.After == w ? here.GoOn : null });
+            .Where(line => line.Length > w && line[w] != "-").Select(line => Place(line[0], line[w])).ToItems())
+        { GoOn = cut is { } here && here.After == w ? here.GoOn : null });
         return Overall.Of(rule, workouts.ToItems(), told.Select(line => line[0]).ToItems());
     }
 

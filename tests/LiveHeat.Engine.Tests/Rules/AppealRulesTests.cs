@@ -85,7 +85,13 @@ public class AppealRulesTests
         var script = new HeatScript().Then(Frozen + "lane 1 appeals [appeal]");
         var command = new HeatCommand.DecideAppeal
         {
-            Id = Id, Target = script["appeal"], Outcome = outcome, AddMs = addMs, Reps = reps, InHeat = inHeat is null ? null : new HeatId(inHeat), Reason = "seen on video",
+            Id = Id,
+            Target = script["appeal"],
+            Outcome = outcome,
+            AddMs = addMs,
+            Reps = reps,
+            InHeat = inHeat is null ? null : new HeatId(inHeat),
+            Reason = "seen on video",
         };
 
         Assert.Equal(code, HeatRules.Decide(script.State, command, Some.Asking(Some.HeadJudge, HeatScript.At("13:00"))) is Verdict.Refused refused ? refused.Code : "ok");

@@ -9,7 +9,8 @@ namespace LiveHeat.Engine.Scoring;
 public class MostReadingTests
 {
     private static readonly Workout Workout = Some.Workout(
-        counting: Counting.Sets, finish: FinishKind.None, prescriptions: Some.Prescription("open", 3, 540_000, new PrescribedSet("carry", 800, Reading: true))) with { Scoring = new ScoringRule.MostReading() };
+        counting: Counting.Sets, finish: FinishKind.None, prescriptions: Some.Prescription("open", 3, 540_000, new PrescribedSet("carry", 800, Reading: true))) with
+    { Scoring = new ScoringRule.MostReading() };
 
     private static HeatState Play(string score, int lanes = 1, Workout? workout = null) => HeatScript.Play($"start\n{score}", Some.Snapshot(lanes, workout ?? Workout));
 

@@ -77,8 +77,10 @@ public class PartOrderTests
     private static HeatSnapshot ByClock(int lanes = 2) => Some.Snapshot(lanes, Some.Workout(finish: FinishKind.None, prescriptions:
         Some.Prescription(rounds: 4, capMs: 330_000, round: [new("wall-ball", 10) { InRound = 1 }, new("wall-ball", 10) { InRound = 2 }, new("row", 12)]) with
         {
-            Clock = new WorkClock(60_000, 30_000, false), Parts = (Items<WorkoutPart>)[new("Balls and rower", new TiebreakSet(2, 2)), new("Rower alone", null)],
-        }) with { Scoring = new ScoringRule.MostWork() });
+            Clock = new WorkClock(60_000, 30_000, false),
+            Parts = (Items<WorkoutPart>)[new("Balls and rower", new TiebreakSet(2, 2)), new("Rower alone", null)],
+        }) with
+    { Scoring = new ScoringRule.MostWork() });
 
     private const string ByClockScore = """
         lane 1 step 2 done at 0:55
@@ -112,7 +114,8 @@ public class PartOrderTests
     {
         var machines = Some.Snapshot(2, Some.Workout(new RelayOrder.Together(), finish: FinishKind.None, prescriptions:
             Some.Prescription(rounds: 2, round: new PrescribedSet("row", 1, Reading: true)) with { Parts = (Items<WorkoutPart>)[new("First machine", new TiebreakSet(1, 1)), new("Second machine", null)] })
-            with { Scoring = new ScoringRule.MostReading() });
+            with
+        { Scoring = new ScoringRule.MostReading() });
         const string Score = """
             lane 1 value 40 in step 1 at 1:00
             lane 2 value 45 in step 1 at 3:00
@@ -162,7 +165,8 @@ public class PartOrderTests
         Assert.Equal(["prescriptions[0].parts[0].last"], Wrong(EndsWith(2, 1)));
         Assert.Equal(["prescriptions[0].parts[0].last"], Wrong(EndsWith(5, 1)));
         Assert.Equal(["prescriptions[0].parts"], Wrong(Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 0, round: new PrescribedSet("bar", 1)) with { Parts = (Items<WorkoutPart>)[First, Rest] })
-            with { Scoring = new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest) }));
+            with
+        { Scoring = new ScoringRule.HeaviestLoad(3, LoadSum.SumOfBest) }));
     }
 
     [Fact]

@@ -114,7 +114,9 @@ public class NearRoundEndsTests
 
     private static HeatSnapshot Of(ScoringRule scoring) => Some.Snapshot(3, Some.Workout(finish: FinishKind.None, prescriptions: (scoring is ScoringRule.MostReading
         ? Some.Prescription(rounds: 3, capMs: 240_000, round: new PrescribedSet("row", 12, Reading: true))
-        : Some.Prescription(rounds: 3, capMs: 240_000)) with { Clock = new WorkClock(60_000, 30_000, Repeat: false) }) with { Scoring = scoring });
+        : Some.Prescription(rounds: 3, capMs: 240_000)) with
+    { Clock = new WorkClock(60_000, 30_000, Repeat: false) }) with
+    { Scoring = scoring });
 
     private static HeatState Play(string score) => HeatScript.Play($"start\n{score}", Heat);
 

@@ -62,7 +62,8 @@ public class ScoringPinsTests
         Assert.DoesNotContain("inRound", plain, StringComparison.Ordinal);
 
         var told = Some.Prescription(round: [new PrescribedSet("row", 60) { MinimumEach = 15 }, new PrescribedSet("wall-ball", 10) { Together = 2 }, new PrescribedSet("row", 9) { InRound = 3 }])
-            with { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Rest", null)] };
+            with
+        { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Rest", null)] };
         var json = JsonSerializer.Serialize(told, WireJson.Options);
         Assert.Contains("""{"movement":"row","quantity":60,"worth":null,"increment":1,"load":null,"reading":false,"minimumEach":15}""", json, StringComparison.Ordinal);
         Assert.Contains("""{"movement":"wall-ball","quantity":10,"worth":null,"increment":1,"load":null,"reading":false,"together":2}""", json, StringComparison.Ordinal);

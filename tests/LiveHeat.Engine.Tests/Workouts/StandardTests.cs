@@ -58,7 +58,8 @@ public class StandardTests
         var strict = Row with { Id = "row-open", FullStandard = Full };
         var easy = Row with { Id = "row-scaled", FullStandard = Full with { Start = "Seated or kneeling." } };
         var workout = Some.Workout(prescriptions: [Some.Prescription("open", 1, 600_000, new PrescribedSet("row-open", 12)), Some.Prescription("scaled", 1, 600_000, new PrescribedSet("row-scaled", 9))])
-            with { Movements = [strict, easy] };
+            with
+        { Movements = [strict, easy] };
 
         var sheet = Sheet(workout, "open", "scaled");
 

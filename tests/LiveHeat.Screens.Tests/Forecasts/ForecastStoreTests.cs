@@ -79,7 +79,8 @@ public sealed class ForecastStoreTests
         var (frame, _) = SomeHeat.Told("start\nlane 1 step 1 done at 0:30\nlane 2 step 1 done at 0:38");
         return frame with
         {
-            Sequence = sequence, MadeAt = Some.Go + atMs,
+            Sequence = sequence,
+            MadeAt = Some.Go + atMs,
             Lanes = frame.Lanes.Take(places.Length).Select((lane, i) => lane with { Place = places[i] }).ToItems(),
         };
     }

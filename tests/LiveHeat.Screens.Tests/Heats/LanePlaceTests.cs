@@ -11,7 +11,8 @@ public sealed class LanePlaceTests
 {
     /// <summary>Three rounds of 1:00 with 0:30 rest, one athlete each: steps 1-2, 3-4, 5-6.</summary>
     private static readonly Workout ByTheClock = Some.Workout(
-        finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 3, capMs: 240_000) with { Clock = new WorkClock(60_000, 30_000, Repeat: false) }) with { Scoring = new ScoringRule.MostWork() };
+        finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 3, capMs: 240_000) with { Clock = new WorkClock(60_000, 30_000, Repeat: false) }) with
+    { Scoring = new ScoringRule.MostWork() };
 
     private static readonly Workout InOneGo = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 3, capMs: 240_000));
 

@@ -33,7 +33,8 @@ internal static class SomeCard
 
     /// <summary>Three rounds of 1:00 with 0:30 rest.</summary>
     public static HeatSnapshot ByClock(ScoringRule scoring, bool repeat, params PrescribedSet[] round) => Some.Snapshot(1, Some.Workout(finish: FinishKind.None, prescriptions:
-        Some.Prescription(rounds: 3, capMs: 240_000, round: round) with { Clock = new WorkClock(60_000, 30_000, repeat) }) with { Scoring = scoring });
+        Some.Prescription(rounds: 3, capMs: 240_000, round: round) with { Clock = new WorkClock(60_000, 30_000, repeat) }) with
+    { Scoring = scoring });
 
     public static PaperEntry At(this PaperDraft draft, int step) => draft.Entries[step - 1];
 }

@@ -22,9 +22,11 @@ public sealed class WorkoutDraftTests
     public void Synchronised_and_shared_sets_parts_and_rounds_by_the_clock_are_kept_too()
     {
         var parts = Some.Prescription(round: [new PrescribedSet("wall-ball", 10) { Together = 2 }, new PrescribedSet("row", 60) { MinimumEach = 15 }])
-            with { Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(1, 2)), new("The rest", null)] };
+            with
+        { Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(1, 2)), new("The rest", null)] };
         var byClock = Some.Prescription(rounds: 3, capMs: 660_000, round: [new("wall-ball", 10), new("row", 12) { InRound = 2 }])
-            with { Clock = new WorkClock(180_000, 60_000, false), Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(2, 2)), new("The rest", null)] };
+            with
+        { Clock = new WorkClock(180_000, 60_000, false), Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(2, 2)), new("The rest", null)] };
 
         Assert.All([parts, byClock], prescription =>
         {

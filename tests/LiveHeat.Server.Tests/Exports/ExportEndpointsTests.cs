@@ -1,9 +1,9 @@
+using System.Globalization;
 using CsvHelper;
 using LiveHeat.Contracts.Results;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 using LiveHeat.Testing.Hosting;
-using System.Globalization;
 
 namespace LiveHeat.Server.Exports;
 

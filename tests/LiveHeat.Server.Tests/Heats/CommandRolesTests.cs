@@ -19,9 +19,27 @@ public sealed class CommandRolesTests(SharedFloor shared) : FloorTest(shared)
     /// <summary>A body with every field that any command needs; each takes its own. A new command that needs more is told here by an answer of 400.</summary>
     private static object Fields(TestHeat heat) => new
     {
-        lane = 1, seat = "s", lanes = new[] { 1 }, step = 1, reps = 1, adjustMs = 1000, fromStep = 1, athletes = new[] { "Ann", "Bo", "Cy" }, prescription = "open",
-        target = heat.Floor.Organiser.NewId(), source = "paper", tap = heat[1].Done(1), head = 0, addMs = 1000, reason = "r",
-        tie = true, inTime = true, inHeat = "rerun", member = "Ann", grounds = "two reps not counted", outcome = "no-change",
+        lane = 1,
+        seat = "s",
+        lanes = new[] { 1 },
+        step = 1,
+        reps = 1,
+        adjustMs = 1000,
+        fromStep = 1,
+        athletes = new[] { "Ann", "Bo", "Cy" },
+        prescription = "open",
+        target = heat.Floor.Organiser.NewId(),
+        source = "paper",
+        tap = heat[1].Done(1),
+        head = 0,
+        addMs = 1000,
+        reason = "r",
+        tie = true,
+        inTime = true,
+        inHeat = "rerun",
+        member = "Ann",
+        grounds = "two reps not counted",
+        outcome = "no-change",
     };
 
     [Fact]

@@ -19,7 +19,8 @@ public sealed class DivisionStandardTests
         var workout = Some.Workout(prescriptions:
         [
             Some.Prescription("open", 1, 600_000, new PrescribedSet("over", 12)), Some.Prescription("scaled", 1, 600_000, new PrescribedSet("over-low", 9)),
-        ]) with { Movements = [library.ToMovement("over"), kept.ToMovement("over-low")] };
+        ]) with
+        { Movements = [library.ToMovement("over"), kept.ToMovement("over-low")] };
         (await floor.Organiser.Put("/api/setup/workouts/w1", workout)).Fine();
         var heat = await floor.Plan();
         // Team 1 is in the open division, team 4 in the scaled one.

@@ -154,7 +154,9 @@ public sealed class CertificateTests
         using var process = Process.Start(new ProcessStartInfo(
             "openssl", ["dgst", "-sha256", "-verify", "key.pem", "-signature", "signature", "statement"])
         {
-            WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         })!;
         await process.WaitForExitAsync();
         return process.ExitCode;

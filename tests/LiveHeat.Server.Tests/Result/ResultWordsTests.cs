@@ -46,7 +46,9 @@ public sealed class ResultWordsTests
     {
         var lane = Lane with
         {
-            Penalties = [new(5000, 0, "left too early"), new(0, 3, ""), new(2000, 2, "x")], AdjustMs = -4000, HeldMs = 12_300,
+            Penalties = [new(5000, 0, "left too early"), new(0, 3, ""), new(2000, 2, "x")],
+            AdjustMs = -4000,
+            HeldMs = 12_300,
         };
 
         Assert.Equal("+0:05.0 (left too early); −3 reps (reason to follow); +0:02.0 −2 reps (x); time adjusted −0:04.0; held 0:12.3", ResultWords.Penalties(lane));
@@ -131,7 +133,8 @@ public sealed class ResultWordsTests
     public void Parts_have_places_of_their_own_and_shared_sets_say_who_did_how_much()
     {
         var workout = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 1, round: [new PrescribedSet("row", 75) { MinimumEach = 25 }, new("wall-ball", 10)])
-            with { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Balls", null)] });
+            with
+        { Parts = (Items<WorkoutPart>)[new("Row", new TiebreakSet(1, 1)), new("Balls", null)] });
         var table = ResultMaking.Of(HeatScript.Play("""
             start
             lane 1 athlete 1 works step 1 at 0:01
@@ -151,7 +154,9 @@ public sealed class ResultWordsTests
     public void Parts_on_machines_are_told_in_what_the_machines_read()
     {
         var workout = Some.Workout(new RelayOrder.Together(), finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 2, round: new PrescribedSet("row", 1, Reading: true))
-            with { Parts = (Items<WorkoutPart>)[new("First", new TiebreakSet(1, 1)), new("Second", null)] }) with { Scoring = new ScoringRule.MostReading() };
+            with
+        { Parts = (Items<WorkoutPart>)[new("First", new TiebreakSet(1, 1)), new("Second", null)] }) with
+        { Scoring = new ScoringRule.MostReading() };
         var table = ResultMaking.Of(HeatScript.Play("start\nlane 1 value 40 in step 1 at 1:00", Some.Snapshot(1, workout)), "", Some.Go)!;
 
         Assert.Equal(["40 cal", "0 cal"], table.Lanes[0].Parts.Select(part => ScoreWords.Of(part.Worth, part.Score)));
