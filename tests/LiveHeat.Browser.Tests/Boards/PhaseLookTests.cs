@@ -1,5 +1,6 @@
 using LiveHeat.Browser.Halls;
 using LiveHeat.Browser.Look;
+using Microsoft.Playwright;
 
 namespace LiveHeat.Browser.Boards;
 
@@ -24,8 +25,30 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
             {
                 var shown = await stage.Show(scene);
                 Assert.Equal(scene is "message" or "programme" or "standings" ? scene : "lanes", shown);
+                await KeepPicture(stage.Page, $"{scene}-{lanes}", width);
                 faults.AddRange((await stage.Page.Faults("#board")).Select(fault => $"{scene}, {width}x{height}: {fault}"));
             }
+        }
+
+        Assert.Empty(faults);
+    }
+
+    /// <summary>Work without an end, rounds by the clock, two divisions on one floor, and one half of a screen that shows two heats.</summary>
+    [Theory]
+    [InlineData("most", false, "", 1920)]
+    [InlineData("clock", false, "", 1920)]
+    [InlineData("time", true, "", 1920)]
+    [InlineData("time", false, "side", 960)]
+    public async Task Nothing_is_cut_whatever_the_work_and_beside_another_heat(string kind, bool mixed, string options, int width)
+    {
+        var stage = new BoardStage(await Page(width, 1080));
+        await stage.Begin(Hall.Site, 10, longNames: true, mixed: mixed, options: options, kind: kind);
+        var faults = new List<string>();
+        foreach (var scene in await stage.Scenes())
+        {
+            await stage.Show(scene);
+            await KeepPicture(stage.Page, $"{scene}-{kind}{(mixed ? "-mixed" : "")}{options}", width);
+            faults.AddRange((await stage.Page.Faults("#board")).Select(fault => $"{scene}: {fault}"));
         }
 
         Assert.Empty(faults);
@@ -67,6 +90,18 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
         }
 
         Assert.Empty(faults);
+    }
+
+    /// <summary>For people to look at: under .artifacts/pictures; at other widths than 1920 only where LIVEHEAT_PICTURES is set, for they are many.</summary>
+    private static async Task KeepPicture(IPage page, string name, int width)
+    {
+        if (width != 1920 && Environment.GetEnvironmentVariable("LIVEHEAT_PICTURES") is null)
+        {
+            return;
+        }
+
+        var artifacts = AppContext.BaseDirectory[..(AppContext.BaseDirectory.IndexOf(".artifacts", StringComparison.Ordinal) + ".artifacts".Length)];
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(artifacts, "pictures", $"{name}-{width}.png") });
     }
 
     /// <summary>The measure itself, by pairs from memory of what others publish: #767676 on white is 4.54, #595959 is 7.0047 (WCAG 2.2, relative luminance and contrast ratio).</summary>
