@@ -17,10 +17,11 @@ internal static class Axe
     /// <summary>Those it calls serious or critical, with where they are.</summary>
     /// <param name="page">As it stands.</param>
     /// <param name="what">The words for it in what is told.</param>
-    public static async Task<IEnumerable<string>> SeriousFaults(this IPage page, string what)
+    /// <param name="within">A selector of what alone is looked at; null: the whole page with its title and its language.</param>
+    public static async Task<IEnumerable<string>> SeriousFaults(this IPage page, string what, string? within = null)
     {
         await page.EvaluateAsync(Settled);
-        var found = await page.RunAxe();
+        var found = within is null ? await page.RunAxe() : await page.RunAxe(new AxeRunContext { Include = [new AxeSelector(within)] });
         Assert.True(found.Passes.Length > 3, $"axe-core looked at nothing on {what}");
         return found.Violations.Where(fault => fault.Impact is "serious" or "critical").Select(fault => $"{what}: {fault.Id}: {fault.Help} {string.Join(" | ", fault.Nodes.Take(4).Select(Where))}");
     }

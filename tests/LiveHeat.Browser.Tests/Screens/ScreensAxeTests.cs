@@ -79,6 +79,11 @@ public sealed class ScreensAxeTests(Hall hall) : HallTest(hall)
         await Look(desk, "announcer, card");
         await Go(desk, $"judging/{heat.Id}", "judging");
         await Look(desk, "judging");
+        await desk.Page.SetViewportSizeAsync(390, 844);
+        await Look(desk, "judging on a phone");
+        await Go(desk, "announcer", "announcer");
+        await Look(desk, "announcer on a phone");
+        await desk.Page.SetViewportSizeAsync(1440, 900);
 
         await heat.Do("halt", new { reason = "a bar rolled into lane 2" });
         await Go(desk, $"heat/{heat.Id}", "heat-desk");
