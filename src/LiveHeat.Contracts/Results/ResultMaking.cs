@@ -28,7 +28,7 @@ public static class ResultMaking
         heat.Signatures.Select(signature => new ResultSignature(signature.By.Name, signature.By.Role)).ToItems(),
         Lanes(heat, HeatResult.Of(heat, now), label),
         snapshot.Timekeepers, snapshot.HandTimingMs, snapshot.RerunOf)
-    { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual };
+    { Scoring = snapshot.Workout.Scoring ?? ScoringRule.Usual, EqualWork = snapshot.Workout.EqualWork };
 
     /// <summary>What was too close to measure on this lane, and what became of it; null when nothing was.</summary>
     private static string? NearTieOf(HeatState heat, LaneState lane)

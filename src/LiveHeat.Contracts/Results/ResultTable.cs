@@ -28,6 +28,9 @@ public sealed record ResultTable(
 {
     /// <summary>What makes the result.</summary>
     public Engine.Workouts.ScoringRule Scoring { get; init; } = Engine.Workouts.ScoringRule.Usual;
+
+    /// <summary>What became of teams of the same score, where the workout says.</summary>
+    public Engine.Workouts.EqualWork? EqualWork { get; init; }
 }
 
 /// <summary>A signature.</summary>

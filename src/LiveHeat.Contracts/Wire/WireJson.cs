@@ -22,7 +22,7 @@ public static class WireJson
     /// <summary>Fields that came after the first heats were recorded: absent when null, so that what was written before stays the same to the byte.</summary>
     private static readonly HashSet<(Type, string)> CameLater =
     [
-        (typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Prescription), "tiebreak"),
+        (typeof(Movement), "fullStandard"), (typeof(Workout), "scoring"), (typeof(Workout), "equalWork"), (typeof(ResultTable), "equalWork"), (typeof(Prescription), "tiebreak"),
         (typeof(Prescription), "parts"), (typeof(Prescription), "clock"), (typeof(PrescribedSet), "together"), (typeof(PrescribedSet), "minimumEach"), (typeof(PrescribedSet), "inRound"), (typeof(ResultPart), "score"),
         (typeof(Sheet), "faultWords"), (typeof(SheetLane), "windows"), (typeof(SheetStep), "with"), (typeof(SheetStep), "minimumEach"),
         (typeof(LaneFrame), "score"), (typeof(LaneFrame), "roundsAndReps"), (typeof(SheetLane), "score"), (typeof(ResultLane), "score"), (typeof(ResultLane), "withdrew"), (typeof(ResultLane), "attempts"), (typeof(ResultSplit), "value"), (typeof(StandingsScore), "score"), (typeof(StandingsScore), "roundsAndReps"),

@@ -42,6 +42,9 @@ public sealed partial record HeatState
     /// <summary>Since when it stands called: a recalled start, or a halt that went back, is a call again until the next start. Null before the call.</summary>
     public Instant? StandsCalledAt => Told == Phase.Called ? ReturnedAt ?? CalledAt : CalledAt;
 
+    /// <summary>The work is over, whether or not it is reviewed and signed.</summary>
+    public bool IsOver => Told is Phase.Ended or Phase.Frozen or Phase.Certified;
+
     /// <summary>Whether it is on the floor: counting down, running or halted.</summary>
     public bool IsLive => Told is Phase.CountingDown or Phase.Running or Phase.Halted;
 

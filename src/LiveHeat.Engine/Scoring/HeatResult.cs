@@ -48,7 +48,7 @@ public sealed record ResultLine(LaneState Lane, Outcome Outcome, int? Place, boo
     public long? TiebreakMs { get; init; }
 }
 
-/// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first.</summary>
+/// <summary>A heat's result: finishers by official time, then the others by worth done, then by who got there first unless the workout shares the place.</summary>
 /// <remarks>
 /// Finishers above all others, the rest by reps: common practice, no source. A workout may say otherwise (<see cref="Workouts.ScoringRule"/>). Only lanes of one prescription are compared: a lane that took a variant
 /// stands below its division, in the order of those that took the same.
@@ -92,8 +92,7 @@ public static class HeatResult
             return Outcome.Stopped;
         }
 
-        var over = heat.EndedAt is { } ended && heat.Told is Phase.Ended or Phase.Frozen or Phase.Certified;
-        return over || (lane.CapHeatMs is { } cap && heat.Clock.HeatMs(now) > cap) ? Outcome.Capped : Outcome.Working;
+        return heat.IsOver || (lane.CapHeatMs is { } cap && heat.Clock.HeatMs(now) > cap) ? Outcome.Capped : Outcome.Working;
     }
 
     private static IEnumerable<ResultLine> Rank(HeatState heat, List<LaneState> lanes, Instant now)

@@ -1,6 +1,7 @@
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Points;
 using LiveHeat.Engine.Standings;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Engine.Scoring;
 
@@ -12,7 +13,7 @@ namespace LiveHeat.Engine.Scoring;
 public sealed record TeamResult(string Team, HeatId Heat, ResultLine Line, bool Certified);
 
 /// <summary>One order of the teams of a division that did a workout in several heats.</summary>
-/// <remarks>Finishers above all others, the rest by reps, then by who got there first: common practice, no source. The same order as within a heat.</remarks>
+/// <remarks>Finishers above all others, the rest by reps, then by who got there first unless the workout shares the place: common practice, no source. The same order as within a heat.</remarks>
 public static class WorkoutOrder
 {
     /// <summary>Every team's place. Who did other work than the division ranks below those who did it, side by side with others who did.</summary>
@@ -88,14 +89,22 @@ public static class WorkoutOrder
             return byTiebreak;
         }
 
-        if (left.Line.Lane.Plan.Measured || left.Line.Lane.Plan.Windows.Count > 0)
+        if (left.Line.Lane.Plan.NobodyFirst)
         {
             return 0;
+        }
+
+        if (left.Line.Lane.Plan.EqualWork == EqualWork.Shared && (!IsWorking(left.Line) || !IsWorking(right.Line)))
+        {
+            // Who still works has the time to do more: it stands ahead until it is over too.
+            return IsWorking(right.Line).CompareTo(IsWorking(left.Line));
         }
 
         var bySteps = right.Line.Lane.DoneSteps.CompareTo(left.Line.Lane.DoneSteps);
         return bySteps != 0 ? bySteps : left.Line.Lane.ReachedMs.CompareTo(right.Line.Lane.ReachedMs);
     }
+
+    private static bool IsWorking(ResultLine line) => line.Outcome == Outcome.Working;
 
     private static bool IsThrough(ResultLine line) => line.Outcome is Outcome.Finished or Outcome.FinishedTimeUnknown;
 

@@ -1,4 +1,5 @@
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Engine.Standings;
 
@@ -13,7 +14,7 @@ namespace LiveHeat.Engine.Standings;
 public sealed record Placing(LaneNumber Lane, string Group, int? Place, bool Tied, long? GapMs, long? AheadMs, int GapWorth);
 
 /// <summary>
-/// Running places: finished teams by official time, then others by worth done, then by the tiebreak where there is one, then by who got there first, unless the score is what was lifted or read; teams that stopped for good come last.
+/// Running places: finished teams by official time, then others by worth done, then by the tiebreak where there is one, then by who got there first, unless the workout shares the place of such teams; teams that stopped for good come last.
 /// Where the cap makes a time too, those who work stand where they would if their cap came now. Confirmed facts alone decide.
 /// </summary>
 public static class LiveOrder
@@ -104,9 +105,8 @@ public static class LiveOrder
             return byTiebreak;
         }
 
-        if (left.Plan.Measured || left.Plan.Windows.Count > 0)
+        if (left.Plan.NobodyFirst || (left.Plan.EqualWork == EqualWork.Shared && heat.IsOver))
         {
-            // By the clock everybody has the same time: who did as much in it has done as much.
             return 0;
         }
 

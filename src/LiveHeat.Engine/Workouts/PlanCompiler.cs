@@ -83,6 +83,7 @@ public static class PlanCompiler
             [new Track(steps.ToItems())])
         {
             Scoring = workout.Scoring ?? ScoringRule.Usual,
+            EqualWork = workout.EqualWork ?? EqualWork.EarlierAhead,
             TiebreakStep = prescription.Tiebreak is { } tiebreak ? Find(steps, tiebreak) : null,
             Parts = Parts(prescription, steps, windows),
             Windows = windows,

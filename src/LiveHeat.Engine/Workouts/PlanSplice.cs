@@ -59,6 +59,7 @@ public static class PlanSplice
             PrescribedBy = rest.PrescribedBy,
             VariantFrom = variantFrom,
             Scoring = plan.Scoring,
+            EqualWork = plan.EqualWork,
             TiebreakStep = rest.TiebreakStep,
             Parts = rest.Parts,
             Windows = rest.Windows,

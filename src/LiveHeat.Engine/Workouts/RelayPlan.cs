@@ -90,6 +90,9 @@ public sealed record RelayPlan(
     /// <summary>What makes the lane's result.</summary>
     public ScoringRule Scoring { get; init; } = ScoringRule.Usual;
 
+    /// <summary>What becomes of teams of the same worth.</summary>
+    public EqualWork EqualWork { get; init; }
+
     /// <summary>The step whose end is the tiebreak; null where there is none.</summary>
     public int? TiebreakStep { get; init; }
 
@@ -107,6 +110,9 @@ public sealed record RelayPlan(
 
     /// <summary>The result is what was lifted or read, however fast: teams of the same score share their place.</summary>
     public bool Measured => Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading;
+
+    /// <summary>Nobody gets anywhere first, even while the heat goes on: by the clock everybody has the same time, and a load or a reading is no way.</summary>
+    public bool NobodyFirst => Measured || Windows.Count > 0;
 
     /// <summary>What its worth counts.</summary>
     public ScoreUnit Score => Measured && Steps.FirstOrDefault(step => step.Kind is StepKind.Attempt or StepKind.Value) is { } step ? ScoreUnit.Of(step.Unit) : ScoreUnit.Reps;

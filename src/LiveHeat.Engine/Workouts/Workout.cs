@@ -39,6 +39,9 @@ public sealed record Workout(
     /// <summary>What makes a result; null, as in all that was written before there was a choice, is <see cref="ScoringRule.Usual"/>.</summary>
     public ScoringRule? Scoring { get; init; }
 
+    /// <summary>What becomes of teams of the same score; null, as before there was a choice: <see cref="Workouts.EqualWork.EarlierAhead"/>, and of loads, readings and rounds by the clock <see cref="Workouts.EqualWork.Shared"/>.</summary>
+    public EqualWork? EqualWork { get; init; }
+
     /// <summary>What an offence costs; null: the head judge says each time.</summary>
     public PenaltyRule? Penalty { get; init; }
 

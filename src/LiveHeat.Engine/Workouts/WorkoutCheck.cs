@@ -12,7 +12,7 @@ public static class WorkoutCheck
 
     /// <summary>All that is wrong; empty when the workout can be.</summary>
     public static IEnumerable<FieldError> Errors(Workout workout) =>
-        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Scored(workout)).Concat(ConsequenceCheck.Errors(workout)).Concat(Movements(workout.Movements))
+        Name(workout).Concat(Order(workout.Order)).Concat(Counted(workout)).Concat(End(workout)).Concat(Scored(workout)).Concat(EqualWorkCheck.Errors(workout)).Concat(ConsequenceCheck.Errors(workout)).Concat(Movements(workout.Movements))
             .Concat(workout.Prescriptions.Count == 0
                 ? [new FieldError("prescriptions", WorkoutRefusals.NoPrescriptions)]
                 : workout.Prescriptions.SelectMany((prescription, i) => Repeated(workout, i).Concat(TiebreakCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(PartsCheck.Errors(workout, prescription, Path("prescriptions", i))).Concat(Prescription(workout, prescription, Path("prescriptions", i)))));

@@ -20,6 +20,8 @@ public static class WorkoutRefusals
 
     public static Telling FastestSeconds(string movement) => Tell([movement]);
 
+    public static Telling EqualWorkIsShared => Tell();
+
     public static Telling LoadHasNoParts(string who) => Tell([who]);
 
     public static Telling PartsCount(int parts, string who, int most) => Tell([parts, who, most]) with { Counts = true };

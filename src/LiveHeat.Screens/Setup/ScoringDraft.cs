@@ -25,6 +25,7 @@ public enum ScoringKind
 public sealed class ScoringDraft
 {
     private bool saidUsual;
+    private bool saidEarlier;
 
     public ScoringKind Kind { get; set; }
 
@@ -32,6 +33,12 @@ public sealed class ScoringDraft
     public string Attempts { get; set; } = "3";
 
     public LoadSum LoadSum { get; set; }
+
+    /// <summary>What becomes of teams of the same score.</summary>
+    public EqualWork EqualWork { get; set; }
+
+    /// <summary>Somebody can have got there first. By the clock nobody has, whatever is counted.</summary>
+    public bool HasEqualWork => Kind is not (ScoringKind.HeaviestLoad or ScoringKind.MostReading);
 
     /// <summary>There is a number of rounds.</summary>
     public bool HasRounds => Kind is not (ScoringKind.MostWork or ScoringKind.HeaviestLoad);
@@ -52,7 +59,15 @@ public sealed class ScoringDraft
     public bool HasCounting => Kind != ScoringKind.HeaviestLoad;
 
     /// <summary>One that is there.</summary>
-    public static ScoringDraft Of(ScoringRule? rule) => rule switch
+    public static ScoringDraft Of(Workout workout)
+    {
+        var draft = Of(workout.Scoring);
+        draft.EqualWork = workout.EqualWork ?? EqualWork.EarlierAhead;
+        draft.saidEarlier = workout.EqualWork == EqualWork.EarlierAhead;
+        return draft;
+    }
+
+    private static ScoringDraft Of(ScoringRule? rule) => rule switch
     {
         ScoringRule.ForTime { Unfinished: Unfinished.CapPlusSeconds } => new() { Kind = ScoringKind.CapPlus },
         ScoringRule.MostWork => new() { Kind = ScoringKind.MostWork },
@@ -70,4 +85,8 @@ public sealed class ScoringDraft
         ScoringKind.MostReading => new ScoringRule.MostReading(),
         _ => saidUsual ? ScoringRule.Usual : null,
     };
+
+    /// <summary>What is said of equal work; null where there is no choice, or nobody made one.</summary>
+    internal EqualWork? MakeEqualWork(bool byClock) =>
+        !HasEqualWork || byClock || (EqualWork == EqualWork.EarlierAhead && !saidEarlier) ? null : EqualWork;
 }

@@ -76,7 +76,7 @@ public sealed class WorkoutDraft
             Name = workout.Name,
             Counting = workout.Counting,
             Finish = workout.Finish,
-            Scoring = ScoringDraft.Of(workout.Scoring),
+            Scoring = ScoringDraft.Of(workout),
             Consequences = ConsequenceDraft.Of(workout),
             CheckpointEvery = Text(Math.Max(1, workout.CheckpointEvery)),
             Order = workout.Order switch
@@ -94,6 +94,9 @@ public sealed class WorkoutDraft
         draft.Prescriptions.AddRange(workout.Prescriptions.Select(prescription => PrescriptionDraft.Of(prescription, draft.Scoring)));
         return draft;
     }
+
+    /// <summary>The rounds of every division begin and end by the clock.</summary>
+    public bool ByClock => Scoring.MayFollowClock && Prescriptions.Count > 0 && Prescriptions.All(prescription => prescription.Clock.On);
 
     /// <summary>Every number and time could be read when the workout was made last.</summary>
     public bool AllRead => unread.Count == 0;
@@ -133,7 +136,7 @@ public sealed class WorkoutDraft
             Checkpoint(), Scoring.HasFinish ? Finish : FinishKind.None,
             Movements.Select((movement, i) => movement.Make(Seconds, $"{Path("movements", i)}.")).ToItems(),
             Prescriptions.Select((prescription, i) => prescription.Make(this, Path("prescriptions", i))).ToItems())
-        { Scoring = Scoring.Make(this) };
+        { Scoring = Scoring.Make(this), EqualWork = Scoring.MakeEqualWork(ByClock) };
         workout = Consequences.Put(workout, this);
         var read = unread.Select(error => error.Field).ToHashSet();
         return (workout, new FormErrors([.. unread, .. WorkoutCheck.Errors(workout).Where(error => !read.Contains(error.Field)).Select(FieldProblem.Of)]));

@@ -12,6 +12,7 @@ public static class ScoringWords
     public static string Label => Words[nameof(Label)];
     public static string Attempts => Words[nameof(Attempts)];
     public static string LoadSum => Words[nameof(LoadSum)];
+    public static string EqualWork => Words[nameof(EqualWork)];
     public static string Tiebreak => Words[nameof(Tiebreak)];
     public static string NoTiebreak => Words[nameof(NoTiebreak)];
     public static string GoneSet => Words[nameof(GoneSet)];
@@ -22,6 +23,8 @@ public static class ScoringWords
     public static string Help(ScoringKind kind) => Words[$"{nameof(Help)}.{kind}"];
 
     public static string Of(LoadSum sum) => Words[$"{nameof(Of)}.{sum}"];
+
+    public static string Of(EqualWork equal) => Words[$"{nameof(Of)}.{equal}"];
 
     public static string EndBefore(string set) => Words.Say(nameof(EndBefore), set);
 

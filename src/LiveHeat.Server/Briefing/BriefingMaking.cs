@@ -31,13 +31,14 @@ internal static class BriefingMaking
         var rounds = BriefingWords.Rounds(workout, prescription);
         BriefedPart[] parts =
         [
-            new(rounds is not null ? BriefingWords.BeforeRounds : BriefingWords.ToBeDone, Sets(prescription.Before)),
-            new(rounds ?? "", rounds is not null ? Sets(prescription.Round) : []),
-            new(rounds is not null ? BriefingWords.AfterRounds : BriefingWords.Then, Sets(prescription.After)),
+            new(rounds is not null ? BriefingWords.BeforeRounds : BriefingWords.ToBeDone, Sets(prescription.Before, SetMarks.Before(prescription))),
+            new(rounds ?? "", rounds is not null ? Sets(prescription.Round, SetMarks.Round(workout, prescription)) : []),
+            new(rounds is not null ? BriefingWords.AfterRounds : BriefingWords.Then, Sets(prescription.After, SetMarks.After(prescription))),
         ];
         return new BriefedDivision(prescription.DivisionName, TimeText.Whole(prescription.CapMs), [.. parts.Where(part => part.Sets.Count > 0)]);
 
-        IReadOnlyList<BriefedSet> Sets(IEnumerable<PrescribedSet> sets) => [.. sets.Select(set => BriefingWords.Set(set, movements[set.Movement], workout.Scoring))];
+        IReadOnlyList<BriefedSet> Sets(IEnumerable<PrescribedSet> sets, ILookup<int, string> marks) =>
+            [.. sets.Select((set, i) => BriefingWords.Set(set, movements[set.Movement], workout.Scoring, marks[i]))];
     }
 
     /// <summary>Null when none of the divisions does it.</summary>

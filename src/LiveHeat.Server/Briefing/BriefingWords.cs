@@ -67,7 +67,11 @@ internal static class BriefingWords
         _ => prescription.Rounds == 0 ? null : RoundsOf(prescription.Rounds),
     };
 
-    public static BriefedSet Set(PrescribedSet set, Movement movement, ScoringRule? scoring)
+    /// <param name="set">What is to be done.</param>
+    /// <param name="movement">Its movement.</param>
+    /// <param name="scoring">What makes the result.</param>
+    /// <param name="marks">What else it stands for, of <see cref="SetMarks"/>.</param>
+    public static BriefedSet Set(PrescribedSet set, Movement movement, ScoringRule? scoring, IEnumerable<string> marks)
     {
         var name = LibraryTelling.Tell(movement.Name);
         var what = set.Reading && scoring is ScoringRule.MostReading ? name : StepWords.Amount(set.Quantity, movement.Unit, name);
@@ -78,6 +82,7 @@ internal static class BriefingWords
             set.Worth is { } worth && worth != set.Quantity ? CountsAs(worth) : null,
             set.Increment > 1 ? StepsOf(set.Increment) : null,
             set.Reading || scoring is ScoringRule.HeaviestLoad ? movement.Unit is Unit.Kg or Unit.Lb ? EntersLoad : EntersReading : null,
+            .. marks,
         ];
         return new BriefedSet(what, string.Join(" · ", notes.Where(note => !string.IsNullOrWhiteSpace(note))));
     }
@@ -87,6 +92,18 @@ internal static class BriefingWords
     public static string Cap(string time) => Words.Say(nameof(Cap), time);
 
     public static string Title(string heat) => Words.Say(nameof(Title), heat);
+
+    public static string Tiebreak(int? round) => round is > 0 and var number ? TiebreakInRound(number) : Words[nameof(Tiebreak)];
+
+    public static string TiebreakAttempt(int attempt) => Words.Say(nameof(TiebreakAttempt), attempt);
+
+    public static string TiebreakAttemptOf(int athlete, int attempt) => Words.Say(nameof(TiebreakAttemptOf), athlete, attempt);
+
+    public static string PartEnds(string part, int? round) => round is > 0 and var number ? PartEndsInRound(part, number) : Words.Say(nameof(PartEnds), part);
+
+    private static string TiebreakInRound(int round) => Words.Say(nameof(TiebreakInRound), round);
+
+    private static string PartEndsInRound(string part, int round) => Words.Say(nameof(PartEndsInRound), part, round);
 
     private static string StopOnPain => Words[nameof(StopOnPain)];
 

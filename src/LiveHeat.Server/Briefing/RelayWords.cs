@@ -20,6 +20,7 @@ internal static class RelayWords
             before && !together ? BeforeBy : null,
             after && !together ? AfterBy : null,
             Scored(workout),
+            Equal(workout),
         ];
         return [.. sentences.OfType<string>()];
     }
@@ -52,6 +53,10 @@ internal static class RelayWords
         _ => workout.Finish switch { FinishKind.Line => StopsAtLine, FinishKind.Mat => StopsOnMat, _ => StopsWithLastRep },
     };
 
+    /// <summary>What becomes of teams of the same score; null where there is nothing to say: they share the place, and no cap stops anybody before another.</summary>
+    private static string? Equal(Workout workout) => workout.Scoring is ScoringRule.HeaviestLoad or ScoringRule.MostReading || ByClock(workout) ? null
+        : workout.EqualWork == EqualWork.Shared ? SharedAtCap : EarlierAhead;
+
     private static string Order(RelayOrder order) => order switch
     {
         RelayOrder.InTurn or RelayOrder.Blocks { Size: 1 } => InTurn,
@@ -61,6 +66,10 @@ internal static class RelayWords
         RelayOrder.Together => Together,
         _ => throw new ArgumentOutOfRangeException(nameof(order), order, "This relay order has no words."),
     };
+
+    private static string EarlierAhead => Words[nameof(EarlierAhead)];
+
+    private static string SharedAtCap => Words[nameof(SharedAtCap)];
 
     private static string OneAtATime => Words[nameof(OneAtATime)];
 

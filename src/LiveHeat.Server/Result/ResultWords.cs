@@ -61,6 +61,19 @@ internal static class ResultWords
         _ => AfterFinishers,
     };
 
+    /// <summary>What becomes of teams of the same score, where the order does not say so itself.</summary>
+    public static string EqualScores(ResultTable table) => table.Scoring switch
+    {
+        ScoringRule.HeaviestLoad or ScoringRule.MostReading => "",
+        ScoringRule.ForTime => $"{EqualTimes} {AtCap(table)}",
+        _ => ByClock(table) ? SharedScore : AtCap(table),
+    };
+
+    private static string AtCap(ResultTable table) => table.EqualWork == EqualWork.Shared ? SharedAtCap : EarlierAhead;
+
+    /// <summary>Work without an end that is told in no rounds and reps has its rounds by the clock.</summary>
+    private static bool ByClock(ResultTable table) => table.Scoring is ScoringRule.MostWork && table.Lanes.All(lane => lane.RoundsAndReps is null);
+
     /// <summary>Which set parts teams of the same score; empty where none does.</summary>
     public static string Ties(ResultTable table) => table.Lanes.Select(lane => lane.Tiebreak).OfType<string>().Distinct().ToList() is { Count: > 0 } sets ? TiebreakDecides(Lists.Or(sets)) : "";
 
@@ -156,6 +169,14 @@ internal static class ResultWords
     private static string CapPlusSeconds => Words[nameof(CapPlusSeconds)];
 
     private static string AfterFinishers => Words[nameof(AfterFinishers)];
+
+    private static string EarlierAhead => Words[nameof(EarlierAhead)];
+
+    private static string EqualTimes => Words[nameof(EqualTimes)];
+
+    private static string SharedAtCap => Words[nameof(SharedAtCap)];
+
+    private static string SharedScore => Words[nameof(SharedScore)];
 
     private static string Certified => Words[nameof(Certified)];
 

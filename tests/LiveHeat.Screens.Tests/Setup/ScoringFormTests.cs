@@ -29,9 +29,9 @@ public sealed class ScoringFormTests : BunitContext, IAsyncLifetime
     private Workout Made => draft.Make(All).Workout;
 
     [Theory]
-    [InlineData(ScoringKind.ForTime, "rounds before round after finish counting tiebreak")]
-    [InlineData(ScoringKind.CapPlus, "rounds before round after finish counting tiebreak")]
-    [InlineData(ScoringKind.MostWork, "before round counting tiebreak")]
+    [InlineData(ScoringKind.ForTime, "rounds before round after finish counting tiebreak equal-work")]
+    [InlineData(ScoringKind.CapPlus, "rounds before round after finish counting tiebreak equal-work")]
+    [InlineData(ScoringKind.MostWork, "before round counting tiebreak equal-work")]
     [InlineData(ScoringKind.HeaviestLoad, "round tiebreak attempts")]
     [InlineData(ScoringKind.MostReading, "rounds before round after counting tiebreak")]
     public void A_choice_shows_the_fields_that_make_sense(ScoringKind kind, string fields)
@@ -40,7 +40,23 @@ public sealed class ScoringFormTests : BunitContext, IAsyncLifetime
         form.Find("[data-act=scoring]").Change(kind.ToString());
 
         bool Shown(string name) => form.FindAll(name is "before" or "round" or "after" ? $"[data-sets={name}]" : $"[data-act={name}]").Count > 0;
-        Assert.Equal(fields, string.Join(' ', new[] { "rounds", "before", "round", "after", "finish", "counting", "tiebreak", "attempts" }.Where(Shown)));
+        Assert.Equal(fields, string.Join(' ', new[] { "rounds", "before", "round", "after", "finish", "counting", "tiebreak", "equal-work", "attempts" }.Where(Shown)));
+    }
+
+    [Fact]
+    public void Teams_of_equal_score_share_the_place_where_somebody_says_so_and_by_the_clock_in_any_case()
+    {
+        var form = Form();
+        Assert.Null(Made.EqualWork);
+        form.Find("[data-act=equal-work]").Change(nameof(EqualWork.Shared));
+        Assert.Equal(EqualWork.Shared, Made.EqualWork);
+        Assert.Equal(EqualWork.Shared, WorkoutDraft.Of(Made, All).Make(All).Workout.EqualWork);
+        Assert.Equal(EqualWork.EarlierAhead, WorkoutDraft.Of(Made with { EqualWork = EqualWork.EarlierAhead }, All).Make(All).Workout.EqualWork);
+
+        form.Find("[data-act=scoring]").Change(nameof(ScoringKind.MostWork));
+        draft.Prescriptions[0].Clock.On = true;
+        Assert.Empty(Form().FindAll("[data-act=equal-work]"));
+        Assert.Null(Made.EqualWork);
     }
 
     [Fact]
@@ -126,16 +142,17 @@ public sealed class ScoringFormTests : BunitContext, IAsyncLifetime
             builder.AddComponentParameter(5, nameof(ScoringFields.Scoring), Draft.Scoring);
             builder.AddComponentParameter(6, nameof(ScoringFields.Errors), Errors);
             builder.AddComponentParameter(7, nameof(ScoringFields.Changed), changed);
+            builder.AddComponentParameter(8, nameof(ScoringFields.ByClock), Draft.ByClock);
             builder.CloseComponent();
-            builder.OpenComponent<PrescriptionFields>(8);
-            builder.AddComponentParameter(9, nameof(PrescriptionFields.Prescription), Draft.Prescriptions[0]);
-            builder.AddComponentParameter(10, nameof(PrescriptionFields.Scoring), Draft.Scoring);
-            builder.AddComponentParameter(11, nameof(PrescriptionFields.At), "prescriptions[0]");
-            builder.AddComponentParameter(12, nameof(PrescriptionFields.Movements), Draft.Movements);
-            builder.AddComponentParameter(13, nameof(PrescriptionFields.Errors), Errors);
-            builder.AddComponentParameter(14, nameof(PrescriptionFields.Changed), changed);
-            builder.AddComponentParameter(15, nameof(PrescriptionFields.RemoveSet), (List<SetDraft> sets, int at, string _) => sets.RemoveAt(at));
-            builder.AddComponentParameter(16, nameof(PrescriptionFields.Remove), changed);
+            builder.OpenComponent<PrescriptionFields>(9);
+            builder.AddComponentParameter(10, nameof(PrescriptionFields.Prescription), Draft.Prescriptions[0]);
+            builder.AddComponentParameter(11, nameof(PrescriptionFields.Scoring), Draft.Scoring);
+            builder.AddComponentParameter(12, nameof(PrescriptionFields.At), "prescriptions[0]");
+            builder.AddComponentParameter(13, nameof(PrescriptionFields.Movements), Draft.Movements);
+            builder.AddComponentParameter(14, nameof(PrescriptionFields.Errors), Errors);
+            builder.AddComponentParameter(15, nameof(PrescriptionFields.Changed), changed);
+            builder.AddComponentParameter(16, nameof(PrescriptionFields.RemoveSet), (List<SetDraft> sets, int at, string _) => sets.RemoveAt(at));
+            builder.AddComponentParameter(17, nameof(PrescriptionFields.Remove), changed);
             builder.CloseComponent();
         }
     }

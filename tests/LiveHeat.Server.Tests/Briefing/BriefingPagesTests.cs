@@ -54,8 +54,10 @@ public sealed partial class BriefingPagesTests(SharedFloor shared) : FloorTest(s
         Assert.Equal(
             ["Each athlete has one round. When the clock begins the next one, the next in the line-up works; nobody tags. After the last athlete the first goes again.", "One athlete works at a time.", "What is done in every round counts; what is not done when a round is over is not made up."],
             RelayWords.Of(byClock));
+        Assert.Equal("Of teams that the cap stops with the same score, whoever got there first is ahead.", RelayWords.Of(Some.Workout())[^1]);
+        Assert.Equal("Teams that the cap stops with the same score share the place.", RelayWords.Of(Some.Workout() with { EqualWork = EqualWork.Shared })[^1]);
         Assert.Equal((false, true, true), (RelayWords.HasTags(byClock), RelayWords.HasTags(byClock with { Order = new RelayOrder.EachMovement() }), RelayWords.HasTags(Some.Workout())));
-        Assert.Equal("round 2 only · 9 kg", BriefingWords.Set(new PrescribedSet("wall-ball", 10, Load: "9 kg") { InRound = 2 }, Some.Movement(), null).Notes);
+        Assert.Equal("round 2 only · 9 kg", BriefingWords.Set(new PrescribedSet("wall-ball", 10, Load: "9 kg") { InRound = 2 }, Some.Movement(), null, []).Notes);
     }
 
     [Fact]
@@ -141,6 +143,38 @@ public sealed partial class BriefingPagesTests(SharedFloor shared) : FloorTest(s
             slides);
         Assert.Contains("Open · time cap 12:30", Plain(page), StringComparison.Ordinal);
         Assert.Contains("past the gate The ball missed the gate.", Plain(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_set_says_that_its_end_is_the_tiebreak_or_the_end_of_a_part()
+    {
+        var ropes = Ropes();
+        var marked = ropes with
+        {
+            Prescriptions =
+            [
+                ropes.Prescriptions[0] with { Tiebreak = new(0, 1), Parts = [new("first half", new TiebreakSet(3, 2)), new("second half", null)] },
+                ropes.Prescriptions[1] with { Tiebreak = new(4, 1), Parts = [new("first half", new TiebreakSet(3, 1)), new("second half", null)] },
+            ],
+        };
+
+        var text = await Text($"/briefing/{await Plan(marked, "t1", "t4")}");
+
+        Assert.Contains("20 cal row tiebreak: the time when it is done 6 rounds of", text, StringComparison.Ordinal);
+        Assert.Contains("counted in steps of 10 · in round 3 the end of “first half”, scored apart After the rounds", text, StringComparison.Ordinal);
+        Assert.Contains("7 gate balls 1 kg · tiebreak: the time when it is done in round 4 · in round 3 the end of “first half”, scored apart", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_tiebreak_of_a_lift_is_one_of_its_attempts_and_by_the_clock_a_set_is_found_among_those_of_its_round()
+    {
+        var byOrder = new RelayOrder[] { new RelayOrder.InTurn(), new RelayOrder.EachMovement(), new RelayOrder.Together() }.Select(order =>
+            SetMarks.Round(Some.Lifting(order: order), Some.Lifting(order: order, tiebreak: new(2, 3)).Prescriptions[0])[0].Single());
+        Assert.Equal(["tiebreak: the time of athlete 2 at attempt 3", "tiebreak: the time of athlete 3 at attempt 2", "tiebreak: the time of attempt 3"], byOrder);
+
+        var prescription = Some.Prescription(rounds: 2, round: [new PrescribedSet("wall-ball", 10) { InRound = 1 }, new PrescribedSet("row", 12)]) with { Clock = new WorkClock(60_000, 30_000, false), Tiebreak = new(2, 1) };
+        var marks = SetMarks.Round(Some.Workout(), prescription);
+        Assert.Equal((0, "tiebreak: the time when it is done in round 2"), (marks[0].Count(), marks[1].Single()));
     }
 
     [Fact]

@@ -122,6 +122,21 @@ public sealed class ResultWordsTests
     }
 
     [Fact]
+    public void The_foot_of_the_page_says_what_becomes_of_equal_scores()
+    {
+        string Said(Workout workout) => ResultWords.EqualScores(ResultMaking.Of(HeatScript.Play("start", Some.Snapshot(2, workout)), "", Some.Go)!);
+        var rounds = Some.Workout(finish: FinishKind.None, prescriptions: Some.Prescription(rounds: 0)) with { Scoring = new ScoringRule.MostWork() };
+        var byClock = rounds with { Prescriptions = [Some.Prescription() with { Clock = new WorkClock(60_000, 30_000, false) }] };
+
+        Assert.Equal("Equal times share the place. Of teams that the cap stopped with the same score, whoever got there first stands ahead.", Said(Some.Workout()));
+        Assert.Equal("Equal times share the place. Teams that the cap stopped with the same score share the place.", Said(Some.Workout() with { EqualWork = EqualWork.Shared }));
+        Assert.Equal("Of teams that the cap stopped with the same score, whoever got there first stands ahead.", Said(rounds));
+        Assert.Equal("Teams that the cap stopped with the same score share the place.", Said(rounds with { EqualWork = EqualWork.Shared }));
+        Assert.Equal("Teams with the same score share the place.", Said(byClock));
+        Assert.Equal("", Said(Some.Lifting()));
+    }
+
+    [Fact]
     public void A_read_back_is_told_by_name()
     {
         Assert.Equal("agreed by Bo", ResultWords.ReadBack(new ReadBack(true, "Bo")));
