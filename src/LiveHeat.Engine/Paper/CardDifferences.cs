@@ -21,6 +21,9 @@ public static class CardDifferences
     public static long? PhoneMs(HeatState heat, LaneState lane, int step) =>
         step >= 1 && step <= lane.Splits.Count && lane.Splits[step - 1] is { } split ? heat.Clock.HeatMs(InstantOf(heat, split)) : null;
 
+    /// <summary>What the floor's clock shows, milliseconds of heat time, when the lane has worked so long.</summary>
+    public static long HeatMsOf(LaneState lane, long laneMs) => lane.Clock?.HeatMsOf(laneMs) ?? laneMs;
+
     /// <summary>What is on a lane's record that a phone or an earlier card told: false where all of it is to come from paper.</summary>
     public static bool HasTaps(HeatState heat, LaneNumber lane) => heat.StandingTaps(lane).Any(tap => tap is HeatFact.AtStep or HeatFact.LaneStopped);
 

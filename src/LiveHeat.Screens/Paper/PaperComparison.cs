@@ -29,8 +29,8 @@ public sealed class PaperComparison
     /// <summary>Something is on the record already.</summary>
     public bool HasTaps => Heat is { } heat && Lane is { } lane && CardDifferences.HasTaps(heat, lane.Lane);
 
-    /// <summary>Compares anew. Folding takes a moment, so it is done only when facts are new.</summary>
-    public void Compare(HeatId heat, FactBook book, LaneNumber lane, PaperCard card)
+    /// <summary>Reads what is on the record. Folding takes a moment, so it is done only when facts are new.</summary>
+    public void Fold(HeatId heat, FactBook book, LaneNumber lane)
     {
         if (!ReferenceEquals(foldedOf, book) || Lane?.Lane != lane)
         {
@@ -40,7 +40,11 @@ public sealed class PaperComparison
             Lane = Heat.Find(lane);
             foldedOf = book;
         }
+    }
 
+    /// <summary>Compares the lane's card with what was folded last.</summary>
+    public void Compare(LaneNumber lane, PaperCard card)
+    {
         Card = card;
         Differences = CardDifferences.Of(Heat!, lane, card);
     }

@@ -1,5 +1,6 @@
 using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine;
+using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Paper;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Words;
@@ -84,7 +85,8 @@ public sealed class PaperDraft
     }
 
     /// <summary>The card as far as it can be read; what cannot is in <see cref="Wrong"/>.</summary>
-    public PaperCard Read()
+    /// <param name="record">The lane on the record, whose holds move its rounds; null before it is known.</param>
+    public PaperCard Read(LaneState? record = null)
     {
         wrong.Clear();
         var lines = new List<PaperLine>();
@@ -94,7 +96,7 @@ public sealed class PaperDraft
             var line = PaperReading.Of(entry, why => wrong[entry.Step.Step] = why);
             if (line.Time is { } time)
             {
-                CheckTime(line.Step, time.HeatMs, latest, latestAt);
+                CheckTime(line.Step, time.HeatMs, latest, latestAt, record);
                 (latest, latestAt) = time.HeatMs >= latest ? (time.HeatMs, line.Step) : (latest, latestAt);
             }
 
@@ -106,23 +108,30 @@ public sealed class PaperDraft
             lines.Add(line);
         }
 
-        return new PaperCard(lines.ToItems(), Count(0, AtCap.Trim().Length > 0 ? AtCap : SharesOfOpen(lines), Open))
+        return new PaperCard(lines.ToItems(), Count(0, AtCap.Trim().Length > 0 ? AtCap : SharesOfOpen(lines), Open, PaperWords.NothingOpen))
         {
-            AtEnds = Rounds.Select(round => (round.Number, Units: Count(-round.Number, round.Left, round.Open))).Where(left => left.Units is not null).Select(left => new LeftOpen(left.Number, left.Units!.Value)).ToItems(),
+            AtEnds = Rounds.Select(round => (round.Number, Units: Count(-round.Number, round.Left, round.Open, PaperKindWords.NothingOpen(round.Number)))).Where(left => left.Units is not null).Select(left => new LeftOpen(left.Number, left.Units!.Value)).ToItems(),
         };
     }
 
-    /// <summary>A time is misread that lies before one above it, or before its round began.</summary>
-    private void CheckTime(int step, long heatMs, long latest, int latestAt)
+    /// <summary>A time is misread that lies before one above it, before its round began or after it was over.</summary>
+    private void CheckTime(int step, long heatMs, long latest, int latestAt, LaneState? record)
     {
-        if (heatMs < latest)
+        var round = RoundOf(step);
+        if (round is not null && heatMs < Floor(round.Window.FromMs))
+        {
+            wrong[step] = PaperKindWords.BeforeRound(round.Number, TimeWords.Clock(Floor(round.Window.FromMs)));
+        }
+        else if (heatMs < latest)
         {
             wrong[step] = PaperWords.EarlierThan(Entries[latestAt - 1].Step);
         }
-        else if (RoundOf(step) is { } round && heatMs < round.Window.FromMs)
+        else if (round is not null && heatMs > Floor(round.Window.UntilMs))
         {
-            wrong[step] = PaperKindWords.BeforeRound(round.Number, TimeWords.Clock(round.Window.FromMs));
+            wrong[step] = PaperKindWords.AfterRound(round.Number, TimeWords.Clock(Floor(round.Window.UntilMs)));
         }
+
+        long Floor(int laneMs) => record is null ? laneMs : CardDifferences.HeatMsOf(record, laneMs);
     }
 
     /// <summary>Where the open set is shared and everybody's part is written, so is the count.</summary>
@@ -130,7 +139,7 @@ public sealed class PaperDraft
         Rounds.Count == 0 && Open is { } open && lines[open.Step - 1].Shares is { Count: > 0 } shares ? shares.Sum(share => share.Units).ToString(System.Globalization.CultureInfo.InvariantCulture) : "";
 
     /// <summary>Units of the open set; null when nothing is typed, or it cannot be: then it is told at <paramref name="at"/>.</summary>
-    private int? Count(int at, string typed, SheetStep? open)
+    private int? Count(int at, string typed, SheetStep? open, string nothingOpen)
     {
         if (typed.Trim().Length == 0)
         {
@@ -140,7 +149,7 @@ public sealed class PaperDraft
         var count = open is null ? null : PaperReading.Whole(typed, open.Quantity);
         if (count is null)
         {
-            wrong[at] = open is null ? PaperWords.NothingOpen : PaperWords.CountUpTo(open.Quantity);
+            wrong[at] = open is null ? nothingOpen : PaperWords.CountUpTo(open.Quantity);
         }
 
         return count;

@@ -127,7 +127,8 @@ public sealed partial class PaperPage : ComponentBase, IDisposable
             return;
         }
 
-        comparison.Compare(Heat, compared, draft.Lane.Lane, draft.Read());
+        comparison.Fold(Heat, compared, draft.Lane.Lane);
+        comparison.Compare(draft.Lane.Lane, draft.Read(comparison.Lane));
         if (draft.Wrong.Count == 0 && comparison.Lane is not null && comparison.Taken.Count > 0 && Desk.SignIn.Me is { } me)
         {
             plan = comparison.Plan(Desk.NewId, new By("desk", me.Name, me.Role), Desk.Heat.Clock.Now);

@@ -18,8 +18,8 @@ public sealed class PaperRound(Window window, IReadOnlyList<PaperEntry> entries)
     /// <summary>The set that is open on the card; null when all is done, or it is no set.</summary>
     public SheetStep? Open => entries.Select(entry => entry.Step).FirstOrDefault(step => step.Step > DoneTo) is { Kind: StepKind.Set } set ? set : null;
 
-    /// <summary>Sets of which some can be done and some not.</summary>
-    public bool HasSets => entries.Any(entry => entry.Step.Kind == StepKind.Set);
+    /// <summary>Something can have been left open in it: a set that is not ticked; or what is typed says so.</summary>
+    public bool TakesLeft => Open is not null || Left.Trim().Length > 0;
 
     private int DoneTo => entries.Where(entry => entry.Done).Select(entry => entry.Step.Step).DefaultIfEmpty(0).Max();
 }

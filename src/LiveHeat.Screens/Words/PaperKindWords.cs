@@ -3,6 +3,7 @@ using LiveHeat.Contracts.Sheets;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
+using LiveHeat.Screens.Paper;
 
 namespace LiveHeat.Screens.Words;
 
@@ -12,6 +13,7 @@ public static class PaperKindWords
     private static readonly Wording Words = new(typeof(PaperKindWords));
 
     public static string Attempt => Words[nameof(Attempt)];
+    public static string Attempts => Words[nameof(Attempts)];
     public static string GoodLift => Words[nameof(GoodLift)];
     public static string NoLift => Words[nameof(NoLift)];
     public static string NotMade => Words[nameof(NotMade)];
@@ -21,7 +23,7 @@ public static class PaperKindWords
     public static string WhoDidHowMuch => Words[nameof(WhoDidHowMuch)];
     public static string MoreLines => Words[nameof(MoreLines)];
 
-    public static string BadLoad(Unit unit) => Words.Say(nameof(BadLoad), CommonWords.Unit(unit), Attempts.HeaviestLoad);
+    public static string BadLoad(Unit unit) => Words.Say(nameof(BadLoad), CommonWords.Unit(unit), LiveHeat.Engine.Workouts.Attempts.HeaviestLoad);
 
     public static string SumIs(int sum, int of) => Words.Say(nameof(SumIs), sum, of);
 
@@ -29,7 +31,12 @@ public static class PaperKindWords
 
     public static string RoundFromTo(int round, Window window) => Words.Say(nameof(RoundFromTo), round, TimeWords.Clock(window.FromMs), TimeWords.Clock(window.UntilMs));
 
-    public static string AtEnd(SheetStep? open, int round) => open is null ? AtEndLabel(round) : Words.Say(nameof(AtEnd), open.Label);
+    public static string AfterRound(int round, string ended) => Words.Say(nameof(AfterRound), round, ended);
+
+    public static string NothingOpen(int round) => Words.Say(nameof(NothingOpen), round);
+
+    /// <summary>As the card asks for it: by the clock's time.</summary>
+    public static string AtEnd(PaperRound round) => round.Open is { } open ? Words.Say(nameof(AtEnd), open.Label, TimeWords.Clock(round.Window.UntilMs)) : AtEndLabel(round.Number);
 
     public static string AtEndLabel(int round) => Words.Say(nameof(AtEndLabel), round);
 
@@ -69,6 +76,9 @@ public static class PaperKindWords
 
     /// <summary>The number of the round by the clock that the step is in; null where there is none.</summary>
     public static int? RoundOf(SheetLane lane, int step) => lane.Windows is null || step < 1 || step > lane.Steps.Count ? null : lane.Steps[step - 1].Round;
+
+    /// <summary>A step by its round, where rounds go by the clock and the same is done in each.</summary>
+    public static string InRound(int? round, string step) => round is { } number ? Words.Say($"{nameof(InRound)}.Step", number, step) : step;
 
     /// <summary>What was entered or tried at a step, or who did how much; empty where nothing was.</summary>
     public static string Entered(LaneState lane, int step)

@@ -84,14 +84,14 @@ public static class PaperWords
     public static string About(CardDifference one, SheetLane lane) => one.Kind switch
     {
         DifferenceKind.Reached => PaperKindWords.RoundOf(lane, one.Step) is { } round ? PaperKindWords.InRound(round) : Words[$"{nameof(About)}.Reached"],
-        DifferenceKind.Time or DifferenceKind.TimeMissing => Words.Say($"{nameof(About)}.Time", Label(lane, one.Step)),
-        DifferenceKind.Value => Words.Say($"{nameof(About)}.Value", Label(lane, one.Step)),
-        DifferenceKind.NoReps => Words.Say($"{nameof(About)}.NoReps", Label(lane, one.Step)),
-        DifferenceKind.Load => PaperKindWords.AboutLoad(Label(lane, one.Step)),
-        DifferenceKind.Lift => PaperKindWords.AboutLift(Label(lane, one.Step)),
-        DifferenceKind.Shares => PaperKindWords.AboutShares(Label(lane, one.Step)),
-        _ when lane.Windows is not null => PaperKindWords.AboutAtEnd(Label(lane, one.Step)),
-        _ => Words.Say($"{nameof(About)}.AtCap", Label(lane, one.Step)),
+        DifferenceKind.Time or DifferenceKind.TimeMissing => Words.Say($"{nameof(About)}.Time", Named(lane, one.Step)),
+        DifferenceKind.Value => Words.Say($"{nameof(About)}.Value", Named(lane, one.Step)),
+        DifferenceKind.NoReps => Words.Say($"{nameof(About)}.NoReps", Named(lane, one.Step)),
+        DifferenceKind.Load => PaperKindWords.AboutLoad(Named(lane, one.Step)),
+        DifferenceKind.Lift => PaperKindWords.AboutLift(Named(lane, one.Step)),
+        DifferenceKind.Shares => PaperKindWords.AboutShares(Named(lane, one.Step)),
+        _ when lane.Windows is not null => PaperKindWords.AboutAtEnd(Named(lane, one.Step)),
+        _ => Words.Say($"{nameof(About)}.AtCap", Named(lane, one.Step)),
     };
 
     /// <summary>What the card says of it, or what the phone said.</summary>
@@ -148,7 +148,10 @@ public static class PaperWords
 
     private static string Label(SheetLane lane, int step) => step >= 1 && step <= lane.Steps.Count ? lane.Steps[step - 1].Label : "";
 
+    private static string Named(SheetLane lane, int step) => PaperKindWords.InRound(PaperKindWords.RoundOf(lane, step), Label(lane, step));
+
     private static Unit UnitOf(LaneState lane, int step) => lane.Plan.Find(step)!.Unit;
 
-    private static string Label(HeatState heat, LaneState lane, int step) => lane.Plan.Find(step) is { } found ? StepWords.Label(heat.Snapshot!.Workout, lane.Plan, found) : "";
+    private static string Label(HeatState heat, LaneState lane, int step) => lane.Plan.Find(step) is { } found
+        ? PaperKindWords.InRound(lane.Plan.Windows.Count > 0 ? found.Round : null, StepWords.Label(heat.Snapshot!.Workout, lane.Plan, found)) : "";
 }

@@ -15,7 +15,6 @@ internal static class CardKindWords
     public static string Attempts => Words[nameof(Attempts)];
     public static string GoodLift => Words[nameof(GoodLift)];
     public static string NoLift => Words[nameof(NoLift)];
-    public static string OpenAtEnd => Words[nameof(OpenAtEnd)];
     public static string RoundsDone => Words[nameof(RoundsDone)];
     public static string AllReps => Words[nameof(AllReps)];
 
@@ -23,6 +22,8 @@ internal static class CardKindWords
 
     /// <summary>From when to when, as the clock shows it.</summary>
     public static string Times(string from, string until) => Words.Say(nameof(Times), from, until);
+
+    public static string OpenAtEnd(string until) => Words.Say(nameof(OpenAtEnd), until);
 
     public static string RestUntil(string time) => Words.Say(nameof(RestUntil), time);
 

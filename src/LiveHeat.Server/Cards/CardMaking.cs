@@ -71,7 +71,7 @@ internal static class CardMaking
         return at.window is not { } window ? round : round with
         {
             Times = CardKindWords.Times(TimeText.Whole(window.FromMs), TimeText.Whole(window.UntilMs)),
-            End = new CardRoundEnd(plan.Scoring is ScoringRule.MostWork, at.i + 1 < plan.Windows.Count && plan.Windows[at.i + 1].FromMs is var next && next > window.UntilMs ? CardKindWords.RestUntil(TimeText.Whole(next)) : ""),
+            End = new CardRoundEnd(plan.Scoring is ScoringRule.MostWork ? CardKindWords.OpenAtEnd(TimeText.Whole(window.UntilMs)) : "", at.i + 1 < plan.Windows.Count && plan.Windows[at.i + 1].FromMs is var next && next > window.UntilMs ? CardKindWords.RestUntil(TimeText.Whole(next)) : ""),
         };
     }
 }

@@ -19,8 +19,11 @@ internal static class CardPaging
     private const double TallyLine = 5.6;
     private const double RoundEnd = 7;
 
-    /// <summary>No set is torn, so one column is longer than the other by as much as a set.</summary>
+    /// <summary>No set is torn, so one column is longer than the other by as much as a set; or as a round that stands in one piece.</summary>
     private const double Uneven = 12;
+
+    /// <summary>A higher round by the clock is torn between sets: half a column would stay empty.</summary>
+    private const double HighestTogether = 70;
 
     /// <summary>Boxes in a row of a column.</summary>
     private const int BoxesInRow = 20;
@@ -34,11 +37,12 @@ internal static class CardPaging
     public static IReadOnlyList<IReadOnlyList<CardRound>> Pages(IReadOnlyList<CardRound> rounds, bool endless, int marks)
     {
         var pages = new List<IReadOnlyList<CardRound>>();
-        var left = rounds.ToList();
+        var left = rounds.Select(round => round with { Together = round.Times.Length > 0 && Height(round) <= HighestTogether }).ToList();
+        var uneven = left.Where(round => round.Together).Select(Height).Append(Uneven).Max();
         while (left.Count > 0)
         {
             var head = pages.Count == 0 ? FirstHead + (Mark * (marks - 1)) : NextHead;
-            var (last, whole) = ((2 * (Sheet - head - Foot)) - Uneven - (endless ? MoreRounds : 0), (2 * (Sheet - head)) - Uneven);
+            var (last, whole) = ((2 * (Sheet - head - Foot)) - uneven - (endless ? MoreRounds : 0), (2 * (Sheet - head)) - uneven);
             if (left.Sum(Height) <= last)
             {
                 pages.Add(left);

@@ -33,14 +33,17 @@ public sealed record CardRound(string Heading, string Who, IReadOnlyList<CardLin
     /// <summary>From when to when by the floor's clock; empty where the work follows none.</summary>
     public string Times { get; init; } = "";
 
+    /// <summary>It stands in one piece: a set at the head of a column does not say whose round it is.</summary>
+    public bool Together { get; init; }
+
     /// <summary>What stands under a round by the clock; null where there is nothing, or it stands on the next sheet.</summary>
     public CardRoundEnd? End { get; init; }
 }
 
 /// <summary>The end of a round by the clock.</summary>
-/// <param name="LeftOpen">It is written down how much of the open set was done.</param>
+/// <param name="LeftOpen">What asks how much of the open set was done; empty where it is not asked.</param>
 /// <param name="Rest">Until when there is rest; empty after the last round, and where the next begins at once.</param>
-public sealed record CardRoundEnd(bool LeftOpen, string Rest);
+public sealed record CardRoundEnd(string LeftOpen, string Rest);
 
 /// <summary>One step to be marked.</summary>
 /// <param name="Step">Its number.</param>

@@ -105,7 +105,7 @@ public sealed class PaperKindRowsTests : BunitContext
         clock.At(3).Done = true;
         (clock.Rounds[0].Left, clock.Rounds[1].Left) = ("7", "5");
         Assert.Equal(
-            ["10 wall balls: how many when the round was over | 4 | 7", "Round 2: how far the team came | nothing done | done to 10 wall balls, step 3 of 6", "12 cal row: how many when the round was over | nothing | 5"],
+            ["10 wall balls (round 1): how many when the round was over | 4 | 7", "Round 2: how far the team came | nothing done | done to 10 wall balls, step 3 of 6", "12 cal row (round 2): how many when the round was over | nothing | 5"],
             Told("start\nlane 1 count 4 of step 1 at 0:40", clock, heat));
     }
 
@@ -123,7 +123,7 @@ public sealed class PaperKindRowsTests : BunitContext
         var readings = SomeCard.ByClock(new ScoringRule.MostReading(), repeat: false, new PrescribedSet("row", 12, Reading: true));
         var read = SomeCard.Draft(heat: readings);
         read.At(2).Value = "17";
-        Assert.Equal(["row: 17 cal"], Written(read, readings));
+        Assert.Equal(["row (round 2): 17 cal"], Written(read, readings));
     }
 
     private static IEnumerable<string> Told(string score, PaperDraft draft, HeatSnapshot heat) =>

@@ -112,7 +112,7 @@ public sealed class PaperKindsTests
         draft.Rounds[2].Left = "1";
         draft.Read();
 
-        Assert.Equal([(-3, PaperWords.NothingOpen), (-1, PaperWords.CountUpTo(10))], draft.Wrong.OrderBy(wrong => wrong.Key).Select(wrong => (wrong.Key, wrong.Value)));
+        Assert.Equal([(-3, PaperKindWords.NothingOpen(3)), (-1, PaperWords.CountUpTo(10))], draft.Wrong.OrderBy(wrong => wrong.Key).Select(wrong => (wrong.Key, wrong.Value)));
     }
 
     [Fact]
@@ -126,6 +126,19 @@ public sealed class PaperKindsTests
         Assert.Equal([(3, PaperKindWords.BeforeRound(2, "1:30"))], draft.Wrong.Select(one => (one.Key, one.Value)));
     }
 
+    /// <summary>What is not done when a round is over stays undone; a lane that was held has its round's end later.</summary>
+    [Fact]
+    public void A_time_after_its_round_is_misread_and_a_hold_moves_the_rounds_end()
+    {
+        var draft = SomeCard.Draft(heat: ByClock);
+        (draft.At(1).Time, draft.At(3).Time) = ("1:00", "2:31");
+        draft.Read();
+        Assert.Equal([(3, PaperKindWords.AfterRound(2, "2:30"))], draft.Wrong.Select(one => (one.Key, one.Value)));
+
+        draft.Read(HeatScript.Play("start\nhold lane 1 at 2:00\nresume lane 1 at 2:10", ByClock).Find(Some.Lane(1)));
+        Assert.Empty(draft.Wrong);
+    }
+
     [Fact]
     public void A_reading_ticks_its_line_and_one_on_a_line_that_is_not_ticked_is_told()
     {
@@ -137,7 +150,7 @@ public sealed class PaperKindsTests
         draft.Read();
 
         Assert.Equal([(2, PaperKindWords.NotTicked)], draft.Wrong.Select(one => (one.Key, one.Value)));
-        Assert.All(draft.Rounds, round => Assert.False(round.HasSets));
+        Assert.All(draft.Rounds, round => Assert.False(round.TakesLeft));
     }
 
     /// <summary>Work that is laid out for the fastest that can be shows as many lines as an ordinary team needs, and one round more than it did.</summary>

@@ -20,7 +20,8 @@ internal static class SomeCard
     public static PaperComparison Compared(string score, PaperDraft draft, HeatSnapshot? heat = null)
     {
         var comparison = new PaperComparison();
-        comparison.Compare(Some.Heat, Book(score, heat), draft.Lane.Lane, draft.Read());
+        comparison.Fold(Some.Heat, Book(score, heat), draft.Lane.Lane);
+        comparison.Compare(draft.Lane.Lane, draft.Read(comparison.Lane));
         return comparison;
     }
 

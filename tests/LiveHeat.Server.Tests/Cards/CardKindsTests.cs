@@ -62,7 +62,7 @@ public sealed class CardKindsTests
 
         var rounds = card.Pages.Single();
         Assert.Equal(["Round 1 0:00 to 1:00 Ann", "Round 2 1:30 to 2:30 Bo", "Round 3 3:00 to 4:00 Cy"], rounds.Select(round => $"{round.Heading} {round.Times} {round.Who}"));
-        Assert.Equal([new(true, "Rest until 1:30"), new(true, "Rest until 3:00"), new CardRoundEnd(true, "")], rounds.Select(round => round.End));
+        Assert.Equal([new("Of the open set, done by 1:00", "Rest until 1:30"), new("Of the open set, done by 2:30", "Rest until 3:00"), new CardRoundEnd("Of the open set, done by 4:00", "")], rounds.Select(round => round.End));
         Assert.Equal([1, 2, 3, 4, 5, 6], rounds.SelectMany(round => round.Lines).Select(line => line.Step));
         Assert.False(card.Endless);
         Assert.Contains(CardKindWords.MarkClock, card.Marks);
@@ -97,7 +97,7 @@ public sealed class CardKindsTests
         var rounds = card.Pages.Single();
         Assert.All(rounds, round => Assert.Equal(("value", 0, "cal"), (round.Lines.Single().Kind, round.Lines.Single().Boxes, round.Lines.Single().Field)));
         Assert.Equal(["Ann", "Bo", "Cy"], rounds.Select(round => round.Who));
-        Assert.All(rounds, round => Assert.False(round.End!.LeftOpen));
+        Assert.All(rounds, round => Assert.Equal("", round.End!.LeftOpen));
         Assert.Equal([CardKindWords.AllReadings(Unit.Cal)], card.Totals);
         Assert.Equal([CardKindWords.MarkReadings, CardKindWords.MarkClock], card.Marks);
     }
