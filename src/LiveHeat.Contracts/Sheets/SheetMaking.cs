@@ -27,6 +27,20 @@ public static class SheetMaking
         { Movements = workout.Movements.Select(Movement).ToItems(), FaultWords = FaultWords(heat) };
     }
 
+    /// <summary>What a lane's phone needs of it: its own lane, and the movements and faults of that.</summary>
+    public static Sheet OfLane(this Sheet sheet, LaneNumber lane)
+    {
+        var lanes = sheet.Lanes.Where(one => one.Lane == lane).ToItems();
+        var steps = lanes.SelectMany(one => one.Steps).ToList();
+        var words = sheet.FaultWords?.Where(word => steps.Any(step => step.Faults.Contains(word.Fault))).ToItems();
+        return sheet with
+        {
+            Lanes = lanes,
+            Movements = sheet.Movements.Where(movement => steps.Any(step => step.MovementId == movement.Id)).ToItems(),
+            FaultWords = words is { Count: > 0 } ? words : null,
+        };
+    }
+
     private static Items<FaultWords>? FaultWords(HeatState heat)
     {
         var words = heat.Lanes.SelectMany(lane => lane.Plan.Steps).SelectMany(step => step.Faults).Distinct()

@@ -26,7 +26,8 @@ internal static class HeatReading
         app.MapGet("/api/program", async (ProgramReader program, CancellationToken cancellation) => Json(await program.Read(cancellation)))
             .AnyoneMay().Produces<ProgramList>().WithName("Program");
         app.MapGet("/api/heats/{heat}/frame", Frame).AnyoneMay().Produces<Frame>().ProducesProblem(404).WithName("Frame");
-        app.MapGet("/api/heats/{heat}/sheet", async (string heat, FindHeat heats) => await heats.Called(heat) is { } session ? Json(session.Sheet()) : NotCalled(heat))
+        app.MapGet("/api/heats/{heat}/sheet", async (string heat, int? lane, FindHeat heats) =>
+                await heats.Called(heat) is { } session ? Json(lane is { } one ? session.Sheet()?.OfLane(new LaneNumber(one)) : session.Sheet()) : NotCalled(heat))
             .AnyoneMay().Produces<Sheet>().ProducesProblem(404).WithName("Sheet");
         app.MapGet("/api/heats/{heat}/result", async (string heat, FindHeat heats, Timebase time) =>
                 await heats.Called(heat) is { } session ? Json(ResultMaking.Of(session.State, session.HeadHash, time.Now)) : NotCalled(heat))

@@ -69,7 +69,7 @@ public sealed class PadLanguageTests(Hall hall) : HallTest(hall)
         await Expect(phone.Act("confirm")).ToHaveTextAsync("Ja, ich richte dieses Team");
         Assert.EndsWith("/pad/?lang=de", page.Url, StringComparison.Ordinal);
         await Expect(page.Locator("h1")).ToContainTextAsync("Heat");
-        Assert.Contains(asked, path => path.EndsWith("/sheet?lang=de", StringComparison.Ordinal));
+        Assert.Contains(asked, path => path.EndsWith($"/sheet?lane={Lane}&lang=de", StringComparison.Ordinal));
         Assert.Contains("/api/pad?lang=de", asked);
     }
 

@@ -1,4 +1,8 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
 using LiveHeat.Browser.Halls;
+using LiveHeat.Browser.Pages;
+using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace LiveHeat.Browser.Pads;
@@ -11,6 +15,12 @@ public sealed class PadLoadTests(DemoHall hall) : HallTest<DemoHall>(hall)
 
     private const int MostBytes = 40 * 1024;
 
+    /// <summary>With the own lane's sheet, the heat's frame and the answers to joining.</summary>
+    private const int MostToConfirm = 43 * 1024;
+
+    /// <summary>With the sounds of the count-down and the answers to the seat.</summary>
+    private const int MostToTap = 46 * 1024;
+
     [Theory]
     [InlineData("en")]
     [InlineData("es")]
@@ -19,26 +29,47 @@ public sealed class PadLoadTests(DemoHall hall) : HallTest<DemoHall>(hall)
     public async Task The_pad_from_cold_is_at_most_40_kB_of_compressed_responses_and_one_page(string language)
     {
         var page = await Page(390, 844, phone: true, locale: language);
-        var cdp = await page.Context.NewCDPSessionAsync(page);
-        var names = new Dictionary<string, string>();
-        var sizes = new Dictionary<string, double>();
-        cdp.Event("Network.requestWillBeSent").OnEvent += (_, sent) => names[sent!.Value.GetProperty("requestId").GetString()!] = sent.Value.GetProperty("request").GetProperty("url").GetString()!;
-        cdp.Event("Network.loadingFinished").OnEvent += (_, done) => sizes[done!.Value.GetProperty("requestId").GetString()!] = done.Value.GetProperty("encodedDataLength").GetDouble();
-        await cdp.SendAsync("Network.enable");
+        var load = await Load.Listen(page);
 
         await page.GotoAsync(new Uri(Hall.Site, "pad/").ToString());
         await Expect(page.Locator("#pad")).ToHaveAttributeAsync("data-view", "join");
-        await page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
 
-        // The page's own files, headers and all, once each: what its service worker keeps of them for later comes from the same responses.
-        var files = sizes.Where(one => names.ContainsKey(one.Key)).GroupBy(one => new Uri(names[one.Key]).AbsolutePath).ToDictionary(group => group.Key, group => group.Max(one => one.Value));
-        var told = string.Join(Environment.NewLine, files.OrderByDescending(file => file.Value).Select(file => $"{file.Value,8:0} {file.Key}"));
+        var files = load.Files();
         Assert.Contains("/pad/pad.js", files.Keys);
         Assert.Contains("/pad/", files.Keys);
         Assert.Contains("/api/program", files.Keys);
         Assert.Contains($"/floor/words/pad.{language}.json", files.Keys);
         Assert.InRange((await Hall.Organiser.Get("/api/program")).Text.Length, LeastOfProgram, int.MaxValue);
-        Assert.True(files.Values.Sum() <= MostBytes, $"{files.Values.Sum():0} bytes, {MostBytes} are allowed:{Environment.NewLine}{told}");
+        load.IsAtMost(MostBytes, "join");
+    }
+
+    /// <summary>Of a lane among eight, as the demo's first heat has them: to the question whether this is the lane, and to the first tap on the ledger.</summary>
+    [Fact]
+    public async Task What_the_lanes_judge_needs_to_the_first_tap_is_the_own_lane_s_and_nothing_of_later_views()
+    {
+        var heat = new HallHeat(Hall, "h1", "");
+        await heat.Do("call");
+        var sheet = (await heat.Sheet()).Lanes;
+        Assert.Equal(8, sheet.Count);
+        var lane = sheet[4].Lane.Value;
+        var page = await Page(390, 844, phone: true);
+        var load = await Load.Listen(page);
+        var phone = new JudgePhone(page, Hall.Site);
+        await phone.Join(await Hall.CodeOf(lane), "Mara");
+        await phone.IsAt("confirm");
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        load.IsAtMost(MostToConfirm, "confirm");
+        Assert.DoesNotContain(load.Files().Keys, path => path.StartsWith("/floor/sounds/", StringComparison.Ordinal));
+
+        await phone.GetReady();
+        await heat.RunsSince(60_000);
+        await phone.IsAt("heat");
+        Assert.DoesNotContain(load.Files().Keys, path => path is "/pad/views/finish.js" or "/pad/views/timer.js" or "/pad/views/standard.js");
+        load.IsAtMost(MostToTap, "first tap");
+        await phone.Record("step-done", 1);
+        await phone.IsAllSafe();
+        await heat.LedgerHas(lane, "step-done 1");
     }
 
     [Fact]
@@ -62,5 +93,42 @@ public sealed class PadLoadTests(DemoHall hall) : HallTest<DemoHall>(hall)
         using var again = new HttpRequestMessage(HttpMethod.Get, new Uri(Hall.Site, "pad/pad.js"));
         again.Headers.IfNoneMatch.Add(first.Headers.ETag!);
         Assert.Equal(System.Net.HttpStatusCode.NotModified, (await client.SendAsync(again)).StatusCode);
+    }
+
+    /// <summary>The compressed answers that a page fetched, headers and all.</summary>
+    private sealed class Load
+    {
+        private readonly ConcurrentDictionary<string, string> names = [];
+        private readonly ConcurrentDictionary<string, double> sizes = [];
+
+        public static async Task<Load> Listen(IPage page)
+        {
+            var load = new Load();
+            var cdp = await page.Context.NewCDPSessionAsync(page);
+            cdp.Event("Network.requestWillBeSent").OnEvent += (_, sent) => load.Sent(sent!.Value);
+            cdp.Event("Network.loadingFinished").OnEvent += (_, done) => load.sizes[done!.Value.GetProperty("requestId").GetString()!] = done.Value.GetProperty("encodedDataLength").GetDouble();
+            await cdp.SendAsync("Network.enable");
+            return load;
+        }
+
+        /// <summary>What phone.js lays by for a reload without network is on nobody's way to a tap.</summary>
+        private void Sent(JsonElement sent)
+        {
+            if (!sent.GetProperty("initiator").TryGetProperty("stack", out var stack) || !stack.ToString().Contains("/pad/phone.js", StringComparison.Ordinal))
+            {
+                names[sent.GetProperty("requestId").GetString()!] = sent.GetProperty("request").GetProperty("url").GetString()!;
+            }
+        }
+
+        /// <summary>The page's own, once each.</summary>
+        public Dictionary<string, double> Files() =>
+            sizes.Where(one => names.ContainsKey(one.Key)).GroupBy(one => new Uri(names[one.Key]).AbsolutePath).ToDictionary(group => group.Key, group => group.Max(one => one.Value));
+
+        public void IsAtMost(int bytes, string until)
+        {
+            var files = Files();
+            var told = string.Join(Environment.NewLine, files.OrderByDescending(file => file.Value).Select(file => $"{file.Value,8:0} {file.Key}"));
+            Assert.True(files.Values.Sum() <= bytes, $"{files.Values.Sum():0} bytes to {until}, {bytes} are allowed:{Environment.NewLine}{told}");
+        }
     }
 }

@@ -38,7 +38,7 @@ async ({ team, athletes }) => {
   const TURNS = [snatches(), snatches({ round: 2, athlete: 2 })], WINDOWS = [{ first: 1, last: 1, fromMs: 0, untilMs: 240_000 }, { first: 2, last: 2, fromMs: 300_000, untilMs: 540_000 }];
 
   const sheetOf = (steps, more) => ({
-    language: document.documentElement.lang, heat: 'h1', sheet: 1, epoch: 'e1', competition: 'Breakwater Relays', title: 'Heat 12', workout: { name: 'Low Tide', summary: '' }, counting: 'reps', checkpointEvery: 5, capMs: CAP_MS, movements: MOVEMENTS,
+    language: document.documentElement.lang, of: LANE, heat: 'h1', sheet: 1, epoch: 'e1', competition: 'Breakwater Relays', title: 'Heat 12', workout: { name: 'Low Tide', summary: '' }, counting: 'reps', checkpointEvery: 5, capMs: CAP_MS, movements: MOVEMENTS,
     lanes: [{ lane: LANE, team: 't1', name: team, division: 'open', divisionName: 'Open', group: 'open', athletes, colour: 2, capMs: CAP_MS, plan: 1, steps: stepsOf(steps), expectedSteps: null, ...more }],
   });
   const frameOf = (phase, lane, more) => ({

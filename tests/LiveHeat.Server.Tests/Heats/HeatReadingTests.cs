@@ -69,6 +69,20 @@ public sealed class HeatReadingTests(SharedFloor shared) : FloorTest(shared)
         Assert.Equal((LaneStatus.Working, LaneStatus.Capped), (before.Read<Frame>().Lanes[0].Status, after.Read<Frame>().Lanes[0].Status));
     }
 
+    /// <summary>What a phone fetches in a hall: nothing of it is another lane's.</summary>
+    [Fact]
+    public async Task The_sheet_of_a_lane_has_that_lane_and_the_movements_of_its_steps()
+    {
+        var heat = await Floor.Call(lanes: 4);
+        var whole = (await Floor.Visitor().Get($"{heat.Path}/sheet")).Read<Sheet>();
+        var own = (await Floor.Visitor().Get($"{heat.Path}/sheet?lane=3")).Read<Sheet>();
+
+        Assert.Equal(whole.Lanes.Single(lane => lane.Lane.Value == 3), own.Lanes.Single());
+        Assert.Equal(own.Lanes[0].Steps.Select(step => step.MovementId).OfType<string>().Distinct().Order(), own.Movements.Select(movement => movement.Id).Order());
+        Assert.Equal(whole with { Lanes = own.Lanes, Movements = own.Movements }, own);
+        Assert.Empty((await Floor.Visitor().Get($"{heat.Path}/sheet?lane=19")).Read<Sheet>().Lanes);
+    }
+
     [Fact]
     public async Task The_sheet_has_all_steps_of_every_lane()
     {

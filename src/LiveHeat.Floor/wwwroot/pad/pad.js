@@ -234,8 +234,9 @@ class Pad {
     this.model = sheet?.lanes.some(line => line.lane === lane) ? laneModel({ sheet, frame, lane, kept, now: this.clock.now(), entries: [...this.recorder.entriesOf(kept.heat), ...session.heat.entries] }) : null;
     this.capped = this.isCapped();
     if (this.model?.steps.some(({ kind }) => kind === 'attempt')) this.fetching ??= import('./views/attempt.js').then(({ attempt }) => this.set({ attempt }), () => { this.fetching = null; });
-    if (this.model) { this.fetchSounds(); this.fetchViews(); }
     const name = this.viewName(), view = VIEWS[name] ? name : 'waiting';
+    if (this.model && !/confirm|waiting/.test(name)) this.fetchSounds();
+    if (view !== name || this.model?.last) this.fetchViews();
     if (view !== name && this.drawn) return;   // what is on the screen stays until the view is had
     if (view !== this.view) {
       if (view !== 'heat') this.panel = null;
@@ -256,12 +257,12 @@ class Pad {
     this.followStart(frame?.start ?? {});
   }
 
-  /** What nobody needs before the first tap: once there is a heat. */
+  /** What nobody needs before the first tap, but a timekeeper. */
   fetchViews() {
     this.fetchingViews ??= Promise.all([import('./views/finish.js'), import('./views/timer.js')]).then(later => { Object.assign(VIEWS, ...later); this.change(); }, () => { this.fetchingViews = null; });
   }
 
-  /** Once there is a heat to hear. */
+  /** Once the judge says that this is the lane: then there is a heat to hear. */
   fetchSounds() {
     this.fetchingSounds ??= import('/floor/sounds/sounds.js').then(({ Sounds }) => this.set({ sounds: new Sounds(() => this.clock.now(), undefined, () => this.clock.rate) }), () => { this.fetchingSounds = null; });
   }

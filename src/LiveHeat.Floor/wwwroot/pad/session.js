@@ -122,18 +122,19 @@ export class Session {
   }
 
   follow() {
-    const { heat } = this.kept;
+    const { heat, joined } = this.kept;
     this.hub.watch(heat ?? 'current');
     if (!heat) return;
     if (!this.heats.has(heat)) this.heats.set(heat, { heat, entries: [], head: 0 });
-    if (this.heat.sheet?.language !== language) this.readSheet();
+    if (this.heat.sheet?.language !== language || this.heat.sheet.of !== joined?.lane) this.readSheet();
     if (!this.heat.frame) this.alone('frame', async () => this.take(await call(`/api/heats/${heat}/frame`)));
     this.catchUp();
   }
 
+  /** Of its own lane: a phone needs no other's. */
   readSheet() {
-    const { heat } = this;
-    this.alone('sheet', async () => { heat.sheet = { language, ...await call(`/api/heats/${heat.heat}/sheet`) }; this.save(heat); });
+    const { heat, kept: { joined } } = this, of = joined?.lane;
+    this.alone('sheet', async () => { heat.sheet = { language, of, ...await call(`/api/heats/${heat.heat}/sheet?lane=${of}`) }; this.save(heat); });
   }
 
   told(frame) { return frame?.lanes.find(({ lane }) => lane === this.kept.joined?.lane); }
