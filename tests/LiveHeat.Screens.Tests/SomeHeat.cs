@@ -4,6 +4,7 @@ using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Standings;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Screens.Heats;
 using LiveHeat.Testing;
 
@@ -16,6 +17,9 @@ internal static class SomeHeat
 
     /// <summary>The instant at which frames are made: well after all that a score sheet tells.</summary>
     public static readonly Instant Now = Some.Go + 500_000;
+
+    /// <summary>One lane; the first round is scored apart from the rest.</summary>
+    public static readonly HeatSnapshot InParts = Some.Snapshot(1, Some.Workout(prescriptions: Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("First buy-in", new TiebreakSet(1, 2)), new("The rest", null)] }));
 
     public static (Frame Frame, Sheet Sheet) Told(string score, long sequence = 0, HeatSnapshot? heat = null)
     {

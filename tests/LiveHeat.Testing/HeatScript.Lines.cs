@@ -65,7 +65,7 @@ public sealed partial class HeatScript
         (@"admit (\w+)", line => new HeatFact.Admitted { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Reason = "seen" }),
         (@"reason for (\w+)", line => new HeatFact.ReasonGiven { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Reason = "told later" }),
         (@"warn lane (\d+)", line => new HeatFact.Warned { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1) }),
-        (@"penalise lane (\d+) by (\d+) (ms|reps)", line => new HeatFact.Penalised { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0 }),
+        (@"penalise lane (\d+) by (\d+) (ms|reps)( in part (\d+))?", line => new HeatFact.Penalised { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0, Part = line.Text(4).Length > 0 ? line.Int(5) : null }),
         (@"decide lanes (\d+),(\d+)( tie)?", line => new HeatFact.NearTieDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1), line.Lane(2)], Tie = line.Text(3).Length > 0 }),
         (@"decide lane (\d+) (in time|too late) by (\d+) ms(?: in round (\d+))?", line => new HeatFact.CapDecided
         {
@@ -74,10 +74,10 @@ public sealed partial class HeatScript
         (@"rerun lane (\d+) in (\w+)", line => new HeatFact.RerunOrdered { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lanes = [line.Lane(1)], InHeat = new(line.Text(2)), Reason = "wet floor" }),
         (@"disqualify lane (\d+)", line => new HeatFact.Disqualified { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Reason = "left the floor" }),
         (@"lane (\d+) appeals( late)?", line => new HeatFact.AppealFiled { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Lane = line.Lane(1), Member = "Ann", Grounds = "a rep", Late = line.Text(2).Length > 0 }),
-        (@"decide (\w+): (-?\d+) (ms|reps)", line => new HeatFact.AppealDecided
+        (@"decide (\w+): (-?\d+) (ms|reps)( in part (\d+))?", line => new HeatFact.AppealDecided
         {
             Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = line.Text(3) == "ms" ? AppealOutcome.Seconds : AppealOutcome.Reps,
-            AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0, Reason = "seen on video",
+            AddMs = line.Text(3) == "ms" ? line.Int(2) : 0, Reps = line.Text(3) == "reps" ? line.Int(2) : 0, Part = line.Text(4).Length > 0 ? line.Int(5) : null, Reason = "seen on video",
         }),
         (@"decide (\w+): no change", line => new HeatFact.AppealDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = AppealOutcome.NoChange, Reason = "seen on video" }),
         (@"decide (\w+): rerun in (\w+)", line => new HeatFact.AppealDecided { Id = line.Id, Instant = line.At, By = Some.HeadJudge, Target = line.Target(1), Outcome = AppealOutcome.Rerun, InHeat = new(line.Text(2)), Reason = "wet floor" }),

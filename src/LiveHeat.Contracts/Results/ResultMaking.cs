@@ -101,7 +101,8 @@ public static class ResultMaking
 
     private static ResultAppeal Appeal(Appeal appeal) => new(
         appeal.Filed.Id, appeal.Filed.Member, appeal.Filed.Grounds, appeal.Filed.Instant, appeal.Filed.Late ? appeal.Filed.Reason : null,
-        appeal.Decided?.Outcome, appeal.Decided?.AddMs ?? 0, appeal.Decided?.Reps ?? 0, appeal.Decided?.InHeat, appeal.Decided?.Reason ?? "");
+        appeal.Decided?.Outcome, appeal.Decided?.AddMs ?? 0, appeal.Decided?.Reps ?? 0, appeal.Decided?.InHeat, appeal.Decided?.Reason ?? "")
+    { Part = appeal.Decided?.Part };
 
     private static ResultLane Lane(HeatState heat, ResultLine line, Func<RelayPlan, Step, string> label)
     {
@@ -116,7 +117,7 @@ public static class ResultMaking
                 Value = values.TryGetValue(step.Number, out var value) ? value : null,
             }).ToItems(),
             lane.NoReps.Sum(), lane.TagFaults,
-            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason)).Concat(ConsequenceWords.Penalties(lane, workout)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
+            lane.Penalties.Select(penalty => new ResultPenalty(penalty.AddMs, penalty.Reps, penalty.Reason) { Part = penalty.Part }).Concat(ConsequenceWords.Penalties(lane, workout)).ToItems(), lane.AdjustMs, lane.HeldMs, lane.ReadBack,
             lane.TimedFinishes.Select(split => split.LaneMs).ToItems(), NearTieOf(heat, lane), heat.Reruns.LastOrDefault(rerun => rerun.Lanes.Contains(lane.Lane))?.InHeat, lane.Out ? null : NotRanked(heat, lane))
         {
             RoundsAndReps = plan.Endless && plan.Windows.Count == 0 ? RoundsAndReps.Of(plan, lane.DoneSteps, line.Worth) : null,

@@ -129,7 +129,15 @@ public sealed record ResultAttempt(int Step, string Athlete, decimal Load, bool 
 /// <param name="InHeat">With a rerun: the heat that counts.</param>
 /// <param name="Reason">Why it was decided so; empty while it is open.</param>
 public sealed record ResultAppeal(
-    FactId Fact, string Member, string Grounds, Instant FiledAt, string? Late, AppealOutcome? Outcome, int AddMs, int Reps, HeatId? InHeat, string Reason);
+    FactId Fact, string Member, string Grounds, Instant FiledAt, string? Late, AppealOutcome? Outcome, int AddMs, int Reps, HeatId? InHeat, string Reason)
+{
+    /// <summary>Of parts that are scored apart the one that was named for it, from 1; 0: only the whole; null where none was.</summary>
+    public int? Part { get; init; }
+}
 
 /// <summary>A penalty that stands.</summary>
-public sealed record ResultPenalty(int AddMs, int Reps, string Reason);
+public sealed record ResultPenalty(int AddMs, int Reps, string Reason)
+{
+    /// <summary>As in <see cref="ResultAppeal.Part"/>.</summary>
+    public int? Part { get; init; }
+}

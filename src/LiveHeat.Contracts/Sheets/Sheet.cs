@@ -37,6 +37,9 @@ public sealed record SheetLane(
 
     /// <summary>What its worth counts; null where it is work, in reps.</summary>
     public ScoreUnit? Score { get; init; }
+
+    /// <summary>The names of parts that are scored apart, in order; null where the work is one.</summary>
+    public Items<string>? Parts { get; init; }
 }
 
 /// <summary>One step of a lane.</summary>

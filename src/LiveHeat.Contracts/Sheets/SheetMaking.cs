@@ -58,6 +58,7 @@ public static class SheetMaking
         ExpectedSteps = lane.Plan.Endless && lane.Plan.Windows.Count == 0 ? ExpectedSteps(lane.Plan) : null,
         Windows = lane.Plan.Windows.Count > 0 ? lane.Plan.Windows : null,
         Score = ScoreWords.UnlessWork(lane.Plan),
+        Parts = lane.Plan.Parts.Count > 0 ? lane.Plan.Parts.Select(part => part.Name).ToItems() : null,
     };
 
     /// <summary>See <see cref="SheetLane.ExpectedSteps"/>.</summary>

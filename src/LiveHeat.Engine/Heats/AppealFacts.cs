@@ -48,6 +48,9 @@ public abstract partial record HeatFact
 
         /// <summary>With a rerun: the heat whose result counts. Otherwise null.</summary>
         public HeatId? InHeat { get; init; }
+
+        /// <summary>With seconds or reps, of work whose parts are scored apart, the part in which they count: see <see cref="Cost.Part"/>.</summary>
+        public int? Part { get; init; }
     }
 }
 

@@ -50,14 +50,14 @@ public static class LaneFold
             CapHeatMs = clock.CapHeatMs,
             AtCapMs = plans.Newest.Plan.CapMs + rulings.OfType<HeatFact.TimeAdjusted>().Where(adjusted => !adjusted.MovesCap).Sum(adjusted => (long)adjusted.AdjustMs),
             Penalties = rulings.OfType<HeatFact.Penalised>()
-                .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason)).ToItems(),
+                .Select(penalised => new Penalty(penalised.Id, penalised.AddMs, penalised.Reps, penalised.Reason) { Part = penalised.Part }).ToItems(),
             Costs = rulings.Select(ruling => ruling switch
             {
-                HeatFact.Penalised penalised => new Cost(clock.LaneMs(ruling.Instant), penalised.AddMs, penalised.Reps),
+                HeatFact.Penalised penalised => new Cost(clock.LaneMs(ruling.Instant), penalised.AddMs, penalised.Reps, penalised.Part),
                 HeatFact.TimeAdjusted adjusted => new Cost(clock.LaneMs(ruling.Instant), adjusted.AdjustMs, 0),
-                HeatFact.AppealDecided decided when decided == rulings.OfType<HeatFact.AppealDecided>().Last(other => other.Target == decided.Target) => new Cost(clock.LaneMs(ruling.Instant), decided.AddMs, decided.Reps),
+                HeatFact.AppealDecided decided when decided == rulings.OfType<HeatFact.AppealDecided>().Last(other => other.Target == decided.Target) => new Cost(clock.LaneMs(ruling.Instant), decided.AddMs, decided.Reps, decided.Part),
                 _ => default,
-            }).Where(cost => cost != default).ToItems(),
+            }).Where(cost => cost is not { AddMs: 0, Reps: 0 }).ToItems(),
             CapDecision = rulings.OfType<HeatFact.CapDecided>().LastOrDefault(decided => decided.Round is null),
             RoundDecisions = decisions,
             Warnings = rulings.OfType<HeatFact.Warned>().Count(),

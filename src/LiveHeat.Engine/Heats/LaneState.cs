@@ -33,13 +33,21 @@ public readonly record struct Disagreement(int Step, Split Judged, Split Seen);
 public readonly record struct FlaggedFact(FactId Fact, FactFlags Flags);
 
 /// <summary>Seconds onto the result, or reps off it, that stand.</summary>
-public sealed record Penalty(FactId Fact, int AddMs, int Reps, string Reason);
+public sealed record Penalty(FactId Fact, int AddMs, int Reps, string Reason)
+{
+    /// <summary>See <see cref="Cost.Part"/>.</summary>
+    public int? Part { get; init; }
+}
 
 /// <summary>What a ruling costs a team.</summary>
 /// <param name="LaneMs">When it was made, lane time; null when no start was in force.</param>
 /// <param name="AddMs">Onto the time, milliseconds; negative helps the team.</param>
 /// <param name="Reps">Off the worth, in units of the score; negative helps the team.</param>
-public readonly record struct Cost(long? LaneMs, int AddMs, int Reps);
+/// <param name="Part">
+/// Of parts that are scored apart the one in which it counts, from 1; 0: in the whole workout and in none of them; null: in the one that the team was in
+/// when it was made.
+/// </param>
+public readonly record struct Cost(long? LaneMs, int AddMs, int Reps, int? Part = null);
 
 /// <summary>What the captain said to the score read back.</summary>
 public sealed record ReadBack(bool Agreed, string Name);

@@ -111,6 +111,9 @@ public abstract partial record HeatFact
 
         /// <summary>Taken off the worth done, not negative.</summary>
         public int Reps { get; init; }
+
+        /// <summary>Of work whose parts are scored apart, the part in which it costs: see <see cref="Cost.Part"/>.</summary>
+        public int? Part { get; init; }
     }
 
     /// <summary>The head judge is at the lane.</summary>

@@ -31,5 +31,8 @@ public abstract partial record HeatCommand
 
         /// <summary>With a rerun: the heat, set up for it.</summary>
         public HeatId? InHeat { get; init; }
+
+        /// <summary>With seconds or reps, where parts are scored apart: see <see cref="Cost.Part"/>.</summary>
+        public int? Part { get; init; }
     }
 }

@@ -92,7 +92,7 @@ internal static class AppealRules
             return new Verdict.Refused("reason-needed", Refusals.WhyDecidedSo);
         }
 
-        return Amount(heat, command) ?? (Verdict)new Verdict.Accepted(new HeatFact.AppealDecided
+        return Amount(heat, command) ?? Part(heat.Find(filed.Lane)!, command) ?? (Verdict)new Verdict.Accepted(new HeatFact.AppealDecided
         {
             Id = command.Id,
             Instant = asking.Now,
@@ -102,9 +102,15 @@ internal static class AppealRules
             AddMs = command.AddMs,
             Reps = command.Reps,
             InHeat = command.InHeat,
+            Part = command.Part,
             Reason = command.Reason,
         });
     }
+
+    /// <summary>A part is named only where something counts in it.</summary>
+    private static Verdict.Refused? Part(LaneState lane, HeatCommand.DecideAppeal command) => command is { Part: not null, Outcome: not (AppealOutcome.Seconds or AppealOutcome.Reps) }
+        ? new("unreadable", Refusals.AppealGivesNothing)
+        : RulingRules.NoSuchPart(lane, command.Part);
 
     /// <summary>Only what belongs to the outcome may be given with it.</summary>
     private static Verdict.Refused? Amount(HeatState heat, HeatCommand.DecideAppeal command) => command switch

@@ -141,6 +141,10 @@ public static class Refusals
 
     public static Telling PenaltyAtMost(int most) => Tell([most]);
 
+    public static Telling NoParts => Tell();
+
+    public static Telling NoSuchPart(int parts) => Tell([parts]);
+
     public static Telling NoSuchFact => Tell();
 
     public static Telling NotVoided => Tell();

@@ -91,6 +91,9 @@ public abstract partial record HeatCommand
 
         /// <summary>Reps, from 0.</summary>
         public int Reps { get; init; }
+
+        /// <summary>Where parts are scored apart: see <see cref="Cost.Part"/>.</summary>
+        public int? Part { get; init; }
     }
 
     /// <summary>The head judge is at the lane.</summary>

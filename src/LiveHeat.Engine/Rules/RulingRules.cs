@@ -34,6 +34,12 @@ internal static class RulingRules
         };
     }
 
+    /// <summary>Why the lane's work has no part of that number; null where it has, or none is named.</summary>
+    internal static Verdict.Refused? NoSuchPart(LaneState lane, int? part) =>
+        part is { } number && (lane.Plan.Parts.Count == 0 || number < 0 || number > lane.Plan.Parts.Count)
+            ? new Verdict.Refused("unreadable", lane.Plan.Parts.Count == 0 ? Refusals.NoParts : Refusals.NoSuchPart(lane.Plan.Parts.Count))
+            : null;
+
     private static Verdict? OnLane(LaneState lane, HeatState heat, HeatCommand.OnLane command, Asking asking)
     {
         var (id, now, by, number, why) = (command.Id, asking.Now, asking.By, command.Lane, command.Reason);
@@ -69,7 +75,7 @@ internal static class RulingRules
                 new Verdict.Refused("unreadable", Refusals.PenaltyAboveZero),
             HeatCommand.Penalise { AddMs: > MostMs } or HeatCommand.Penalise { Reps: > MostReps } =>
                 new Verdict.Refused("unreadable", Refusals.PenaltyAtMost(MostReps)),
-            HeatCommand.Penalise penalise => Accept(new HeatFact.Penalised
+            HeatCommand.Penalise penalise => NoSuchPart(lane, penalise.Part) ?? (Verdict)Accept(new HeatFact.Penalised
             {
                 Id = id,
                 Instant = now,
@@ -77,6 +83,7 @@ internal static class RulingRules
                 Lane = number,
                 AddMs = penalise.AddMs,
                 Reps = penalise.Reps,
+                Part = penalise.Part,
                 Reason = why,
             }),
             HeatCommand.AnswerCall => Accept(new HeatFact.CallAnswered { Id = id, Instant = now, By = by, Lane = number, Reason = why }),

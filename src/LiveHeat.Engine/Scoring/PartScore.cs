@@ -11,8 +11,8 @@ namespace LiveHeat.Engine.Scoring;
 public readonly record struct PartScore(bool Through, long? OfficialMs, int Worth)
 {
     /// <summary>
-    /// The score of a lane. A ruling costs in the part that the team was in when it was made, after the work in the last; a consequence in the part in which
-    /// the team departed from the plan.
+    /// The score of a lane. A ruling costs in the part that it names, otherwise in the one that the team was in when it was made, after the work in the last; a
+    /// consequence in the part in which the team departed from the plan.
     /// </summary>
     public static PartScore Of(LaneState lane, PlanPart part, Rounding rounding)
     {
@@ -55,9 +55,11 @@ public readonly record struct PartScore(bool Through, long? OfficialMs, int Wort
 
     private static (int AddMs, int Reps) Cost(LaneState lane, PlanPart part)
     {
-        var last = part.Last == lane.Plan.LastStep;
-        var rulings = lane.Costs.Where(cost => (last || !IsPast(lane, part, cost.LaneMs)) && lane.Plan.Parts.TakeWhile(other => other != part).All(before => IsPast(lane, before, cost.LaneMs)));
+        var before = lane.Plan.Parts.TakeWhile(other => other != part).ToList();
+        var rulings = lane.Costs.Where(cost => cost.Part is { } named ? named == before.Count + 1 : In(cost.LaneMs)).ToList();
         var departures = lane.Applied.Where(applied => part.Has(applied.Step));
         return (rulings.Sum(cost => cost.AddMs) + departures.Sum(applied => applied.AddMs), rulings.Sum(cost => cost.Reps) + departures.Sum(applied => applied.Reps));
+
+        bool In(long? laneMs) => (part.Last == lane.Plan.LastStep || !IsPast(lane, part, laneMs)) && before.All(other => IsPast(lane, other, laneMs));
     }
 }

@@ -39,6 +39,9 @@ public sealed class AppealDecision
     /// <summary>With a rerun: the heat's id.</summary>
     public string? InHeat { get; set; }
 
+    /// <summary>With time or reps, where parts are scored apart: the part, from 1; 0: only the whole; null: by when it is decided.</summary>
+    public int? Part { get; set; }
+
     /// <summary>The command, or what is wrong with the amount or the heat.</summary>
     public (Func<FactId, string, HeatCommand>? Make, string? Wrong) Make(FactId target, IReadOnlyList<ProgramHeat> heats) => Kind switch
     {
@@ -54,6 +57,6 @@ public sealed class AppealDecision
             : (null, AppealWords.PickHeat),
     };
 
-    private static Func<FactId, string, HeatCommand> Of(FactId target, AppealOutcome outcome, int addMs = 0, int reps = 0, HeatId? inHeat = null) =>
-        (id, reason) => new HeatCommand.DecideAppeal { Id = id, Target = target, Outcome = outcome, AddMs = addMs, Reps = reps, InHeat = inHeat, Reason = reason };
+    private Func<FactId, string, HeatCommand> Of(FactId target, AppealOutcome outcome, int addMs = 0, int reps = 0, HeatId? inHeat = null) =>
+        (id, reason) => new HeatCommand.DecideAppeal { Id = id, Target = target, Outcome = outcome, AddMs = addMs, Reps = reps, InHeat = inHeat, Part = outcome is AppealOutcome.Seconds or AppealOutcome.Reps ? Part : null, Reason = reason };
 }

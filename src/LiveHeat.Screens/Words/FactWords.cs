@@ -86,7 +86,7 @@ public static class FactWords
         return fact switch
         {
             HeatFact.Voided or HeatFact.Admitted => Words.Say($"{nameof(About)}.{fact.GetType().Name}", target),
-            HeatFact.AppealDecided decided => Words.Say($"{nameof(About)}.Decided", AppealWords.Outcome(decided.Outcome, decided.AddMs, decided.Reps, decided.InHeat, lane?.Sheet.Score), target),
+            HeatFact.AppealDecided decided => Words.Say($"{nameof(About)}.Decided", PartWords.Of(AppealWords.Outcome(decided.Outcome, decided.AddMs, decided.Reps, decided.InHeat, lane?.Sheet.Score), decided.Part, lane?.Sheet.Parts ?? []), target),
             _ => Words.Say($"{nameof(About)}.Reason", target),
         };
     }

@@ -1,5 +1,6 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Scoring;
 
 namespace LiveHeat.Screens.Words;
@@ -29,10 +30,10 @@ public static class ReviewWords
     };
 
     /// <summary>Rulings that moved the result, in words.</summary>
-    public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{RulingWords.Penalty(penalty.AddMs, penalty.Reps, lane.Score)}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
+    public static string Rulings(ResultLane lane) => string.Join("; ", lane.Penalties.Select(penalty => $"{PartWords.Of(RulingWords.Penalty(penalty.AddMs, penalty.Reps, lane.Score), penalty.Part, Parts(lane))}{(penalty.Reason.Length > 0 ? $" ({penalty.Reason})" : "")}")
         .Concat(lane.Consequences)
         .Concat(lane.NotRanked is { } apart ? [apart] : [])
-        .Concat(lane.Appeals.Select(appeal => Appeal(appeal.Member, appeal.Outcome is { } outcome ? AppealWords.Outcome(outcome, appeal.AddMs, appeal.Reps, appeal.InHeat, lane.Score) : AppealWords.Open)))
+        .Concat(lane.Appeals.Select(appeal => Appeal(appeal.Member, appeal.Outcome is { } outcome ? PartWords.Of(AppealWords.Outcome(outcome, appeal.AddMs, appeal.Reps, appeal.InHeat, lane.Score), appeal.Part, Parts(lane)) : AppealWords.Open)))
         .Concat(lane.AdjustMs != 0 ? [RulingWords.Adjusted(lane.AdjustMs)] : [])
         .Concat(lane.HeldMs > 0 ? [Held(lane.HeldMs)] : [])
         .Concat(lane.TagFaults > 0 ? [TagsMissed(lane.TagFaults)] : []));
@@ -43,6 +44,8 @@ public static class ReviewWords
         { Agreed: true, Name: var name } => $"{HeatDeskWords.Agreed} ({name})",
         { Name: var name } => $"{HeatDeskWords.Disputed} ({name})",
     };
+
+    private static Items<string> Parts(ResultLane lane) => lane.Parts.Select(part => part.Name).ToItems();
 
     private static string Work(ResultLane lane) => lane switch
     {

@@ -40,6 +40,9 @@ public static class RulingWords
     public static string Hurts => Words[nameof(Hurts)];
     public static string Penalise => Words[nameof(Penalise)];
     public static string PenaliseHelp => Words[nameof(PenaliseHelp)];
+    public static string CountsIn => Words[nameof(CountsIn)];
+    public static string PartNow => Words[nameof(PartNow)];
+    public static string OnlyWhole => Words[nameof(OnlyWhole)];
     public static string AddTime => Words[nameof(AddTime)];
     public static string TakeReps => Words[nameof(TakeReps)];
     public static string NotWarned => Words[nameof(NotWarned)];
@@ -92,7 +95,7 @@ public static class RulingWords
         HeatFact.VariantTaken variant => Words.Say($"{nameof(Of)}.Variant", Step(lane, variant.FromStep), variant.Prescription),
         HeatFact.CapDecided decided => Words[decided.InTime ? $"{nameof(Of)}.CapInTime" : $"{nameof(Of)}.CapTooLate"],
         HeatFact.Warned => Words[$"{nameof(Of)}.Warned"],
-        HeatFact.Penalised penalty => Words.Say($"{nameof(Of)}.Penalised", Penalty(penalty.AddMs, penalty.Reps, lane?.Sheet.Score)),
+        HeatFact.Penalised penalty => Words.Say($"{nameof(Of)}.Penalised", PartWords.Of(Penalty(penalty.AddMs, penalty.Reps, lane?.Sheet.Score), penalty.Part, lane?.Sheet.Parts ?? [])),
         HeatFact.CallAnswered => Words[$"{nameof(Of)}.CallAnswered"],
         HeatFact.Disqualified => Words[$"{nameof(Of)}.Disqualified"],
         HeatFact.AppealFiled appeal => Words.Say(appeal.Late ? $"{nameof(Of)}.LateAppeal" : $"{nameof(Of)}.Appeal", appeal.Member, appeal.Grounds),

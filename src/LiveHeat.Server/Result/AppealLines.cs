@@ -1,5 +1,6 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
 
@@ -12,11 +13,11 @@ internal static class AppealLines
 
     /// <summary>"Appeal by Ann about two reps not counted: decided, −5 s: seen on video".</summary>
     /// <param name="appeal">The appeal.</param>
-    /// <param name="score">What the score counts; null: reps.</param>
-    public static string Of(ResultAppeal appeal, Engine.Workouts.ScoreUnit? score)
+    /// <param name="lane">Whose it is.</param>
+    public static string Of(ResultAppeal appeal, ResultLane lane)
     {
         var filed = appeal.Late is { } why ? FiledLate(appeal, why) : Filed(appeal);
-        return appeal.Outcome is { } outcome ? Decided(filed, Came(outcome, appeal, score), appeal.Reason) : Open(filed);
+        return appeal.Outcome is { } outcome ? Decided(filed, PartWords.Of(Came(outcome, appeal, lane.Score), appeal.Part, lane.Parts.Select(part => part.Name).ToItems()), appeal.Reason) : Open(filed);
     }
 
     /// <summary>How long appeals may be filed; null while no result is posted.</summary>

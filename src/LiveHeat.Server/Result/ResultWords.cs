@@ -1,6 +1,7 @@
 using LiveHeat.Contracts.Language;
 using LiveHeat.Contracts.Library;
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Scoring;
 using LiveHeat.Engine.Timing;
@@ -98,10 +99,14 @@ internal static class ResultWords
 
     public static string Penalties(ResultLane lane)
     {
+        var named = lane.Parts.Select(part => part.Name).ToItems();
         var parts = lane.Penalties.Select(penalty => string.Join(" ", new[]
         {
-            penalty.AddMs > 0 ? $"+{Numbers.Time(penalty.AddMs)}" : "",
-            penalty.Reps > 0 ? $"−{ScoreWords.Of(penalty.Reps * (lane.Score?.Scale ?? 1), lane.Score)}" : "",
+            PartWords.Of(string.Join(" ", new[]
+            {
+                penalty.AddMs > 0 ? $"+{Numbers.Time(penalty.AddMs)}" : "",
+                penalty.Reps > 0 ? $"−{ScoreWords.Of(penalty.Reps * (lane.Score?.Scale ?? 1), lane.Score)}" : "",
+            }.Where(cost => cost.Length > 0)), penalty.Part, named),
             penalty.Reason.Length > 0 ? $"({penalty.Reason})" : ReasonToFollow,
         }.Where(part => part.Length > 0))).ToList();
         if (lane.AdjustMs != 0)

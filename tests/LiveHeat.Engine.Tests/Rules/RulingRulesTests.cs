@@ -1,4 +1,5 @@
 using LiveHeat.Engine.Heats;
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 
 namespace LiveHeat.Engine.Rules;
@@ -37,6 +38,41 @@ public class RulingRulesTests
     [InlineData(3_600_001, 0, "unreadable")]
     [InlineData(0, 10_001, "unreadable")]
     public void A_penalty_adds_seconds_or_takes_reps(int addMs, int reps, string code) => Assert.Equal(code, Code(new HeatCommand.Penalise { Id = Id, Lane = Lane1, AddMs = addMs, Reps = reps }));
+
+    /// <summary>Two parts; 0 is the whole of it.</summary>
+    [Theory]
+    [InlineData(null, "ok", "ok")]
+    [InlineData(0, "ok", "unreadable")]
+    [InlineData(2, "ok", "unreadable")]
+    [InlineData(3, "unreadable", "unreadable")]
+    [InlineData(-1, "unreadable", "unreadable")]
+    public void A_penalty_names_a_part_that_the_work_has(int? part, string apart, string whole)
+    {
+        var parts = Some.Snapshot(1, Some.Workout(prescriptions: Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("a", new TiebreakSet(1, 2)), new("b", null)] }));
+        var command = new HeatCommand.Penalise { Id = Id, Lane = Lane1, AddMs = 5_000, Part = part };
+
+        Assert.Equal(whole, Code(command));
+        Assert.Equal(apart, Ask(new HeatScript(parts).Then("start"), command) is Verdict.Refused refused ? refused.Code : "ok");
+        if (apart == "ok")
+        {
+            Assert.Equal(part, Assert.IsType<HeatFact.Penalised>(Assert.IsType<Verdict.Accepted>(Ask(new HeatScript(parts).Then("start"), command)).Fact).Part);
+        }
+    }
+
+    [Theory]
+    [InlineData(AppealOutcome.Seconds, 5_000, 0, 2, "ok")]
+    [InlineData(AppealOutcome.Reps, 0, -2, 0, "ok")]
+    [InlineData(AppealOutcome.Reps, 0, -2, 3, "unreadable")]
+    [InlineData(AppealOutcome.NoChange, 0, 0, 1, "unreadable")]
+    public void An_appeal_names_a_part_only_where_something_counts_in_it(AppealOutcome outcome, int addMs, int reps, int part, string code)
+    {
+        var heat = new HeatScript(Some.Snapshot(1, Some.Workout(prescriptions: Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("a", new TiebreakSet(1, 2)), new("b", null)] })))
+            .Then("start\nlane 1 appeals at 1:00 [appeal]");
+        var verdict = Ask(heat, new HeatCommand.DecideAppeal { Id = Id, Target = heat["appeal"], Outcome = outcome, AddMs = addMs, Reps = reps, Part = part, Reason = "seen on video" });
+
+        Assert.Equal(code, verdict is Verdict.Refused refused ? refused.Code : "ok");
+        Assert.Equal(code == "ok" ? part : null, ((verdict as Verdict.Accepted)?.Fact as HeatFact.AppealDecided)?.Part);
+    }
 
     [Fact]
     public void A_lane_is_held_once_and_resumed_once()

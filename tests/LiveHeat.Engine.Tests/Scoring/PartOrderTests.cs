@@ -138,6 +138,30 @@ public class PartOrderTests
     }
 
     [Fact]
+    public void A_penalty_that_names_its_part_costs_there_whenever_it_is_given_and_one_for_the_whole_in_none()
+    {
+        Assert.Equal("1 t2 30, 2 t1 29", Order(ByClock(), 0, $"{ByClockScore}\npenalise lane 2 by 2 reps in part 1 at 9:00"));
+        Assert.Equal("1 t1 16, 2 t2 5", Order(ByClock(), 1, $"{ByClockScore}\npenalise lane 2 by 2 reps in part 1 at 9:00"));
+        Assert.Equal("1 t2 32, 2 t1 29", Order(ByClock(), 0, $"{ByClockScore}\npenalise lane 2 by 5 reps in part 2 at 0:30"));
+        Assert.Equal("1 t1 16, 2 t2 0", Order(ByClock(), 1, $"{ByClockScore}\npenalise lane 2 by 5 reps in part 2 at 0:30"));
+        Assert.Equal("1 t1 1:00.2, 2 t2 1:20.0, 3 t3 22", Order($"{Score}\npenalise lane 2 by 30000 ms in part 1 at 9:00", 0));
+        Assert.Equal("1 t1 5:59.9, 2 t2 6:10.0, 3 t3 44", Order($"{Score}\npenalise lane 2 by 30000 ms in part 1 at 9:00", 1));
+
+        const string Whole = $"{ByClockScore}\npenalise lane 2 by 5 reps in part 0 at 0:30";
+        Assert.Equal("1 t2 32, 2 t1 29", Order(ByClock(), 0, Whole));
+        Assert.Equal("1 t1 16, 2 t2 5", Order(ByClock(), 1, Whole));
+        Assert.Equal(32 + 5 - 5, HeatResult.Of(HeatScript.Play($"start\n{Whole}", ByClock()), HeatScript.At("20:00")).Single(line => line.Lane.Lane == Some.Lane(2)).Worth);
+    }
+
+    [Fact]
+    public void What_an_appeal_gives_back_counts_in_the_part_that_it_names()
+    {
+        Assert.Equal("1 t1 33, 2 t2 32", Order(ByClock(), 0, $"{ByClockScore}\nlane 1 appeals at 8:00 [appeal]\ndecide appeal: -4 reps in part 1 at 9:00"));
+        Assert.Equal("1 t1 16, 2 t2 5", Order(ByClock(), 1, $"{ByClockScore}\nlane 1 appeals at 8:00 [appeal]\ndecide appeal: -4 reps in part 1 at 9:00"));
+        Assert.Equal("1 t1 20, 2 t2 5", Order(ByClock(), 1, $"{ByClockScore}\nlane 1 appeals at 8:00 [appeal]\ndecide appeal: -4 reps at 9:00"));
+    }
+
+    [Fact]
     public void A_workout_of_one_piece_has_no_parts() => Assert.Equal("", Order(Score, 0, Some.Snapshot(3)));
 
     [Fact]

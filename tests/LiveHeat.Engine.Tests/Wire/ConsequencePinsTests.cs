@@ -39,6 +39,20 @@ public class ConsequencePinsTests
         Assert.DoesNotContain("round", JsonSerializer.Serialize<HeatFact>(fact, WireJson.Options), StringComparison.Ordinal);
     }
 
+    /// <summary>In which part, of those that are scored apart, it costs; of heats before there was such a choice it does not say.</summary>
+    [Fact]
+    public void A_penalty_and_what_an_appeal_gives_name_their_part_or_not_at_all()
+    {
+        var (penalty, decided) = (Examples.Facts.OfType<HeatFact.Penalised>().Single(), Examples.Facts.OfType<HeatFact.AppealDecided>().Single());
+
+        Assert.Contains("""{"fact":"penalised","addMs":30000,"reps":0,"part":1,"lane":2,""", WireJson.Write(penalty with { Part = 1 }), StringComparison.Ordinal);
+        Assert.Contains("\"reps\":-2,\"inHeat\":null,\"part\":0,", WireJson.Write(decided with { Part = 0 }), StringComparison.Ordinal);
+        Assert.Equal(penalty with { Part = 1 }, WireJson.ReadFact(WireJson.Write(penalty with { Part = 1 })));
+        Assert.Equal(decided with { Part = 0 }, WireJson.ReadFact(WireJson.Write(decided with { Part = 0 })));
+        Assert.DoesNotContain("part", WireJson.Write(penalty) + WireJson.Write(decided), StringComparison.Ordinal);
+        Assert.Null(Assert.IsType<HeatFact.Penalised>(WireJson.ReadFact(WireJson.Write(penalty))).Part);
+    }
+
     [Fact]
     public void What_is_left_out_of_them_has_its_usual_value()
     {

@@ -80,6 +80,25 @@ public sealed class AppealListTests : BunitContext
         Assert.Equal((AppealOutcome.Seconds, -5_000, 0, "seen on video"), (decided.Outcome, decided.AddMs, decided.Reps, decided.Reason));
     }
 
+    [Fact]
+    public void Where_parts_are_scored_apart_the_decision_says_in_which_it_counts()
+    {
+        const string Score = "start\nlane 1 step 1 done at 0:30\nend at 1:00\nlane 1 appeals at 1:30\nfreeze at 2:00";
+        var list = List(Score, Role.HeadJudge, InTime, SomeHeat.InParts);
+        list.Find("[data-act=decide-appeal]").Click();
+        Assert.Empty(list.FindAll("[data-act=appeal-part]"));
+        list.Find("[data-act=appeal-kind]").Change(nameof(DecisionKind.GiveReps));
+        list.Find("input[data-act=appeal-amount]").Change("2");
+        list.Find("[data-act=appeal-part]").Change("1");
+        list.Find("input[data-act=decide-appeal-reason]").Input("seen on video");
+        list.Find("[data-act=decide-appeal-yes]").Click();
+
+        var decided = Assert.IsType<HeatCommand.DecideAppeal>(Assert.Single(asked));
+        Assert.Equal((-2, 1), (decided.Reps, decided.Part));
+        Assert.Contains("2 reps given back, counts in First buy-in: seen on video", List(Score.Replace("appeals at 1:30", "appeals at 1:30 [a]", StringComparison.Ordinal) + "\ndecide a: -2 reps in part 1", Role.HeadJudge, InTime, SomeHeat.InParts).Find("[data-act=appeal-outcome]").TextContent, StringComparison.Ordinal);
+        Assert.Null(((HeatCommand.DecideAppeal)new AppealDecision { Kind = DecisionKind.NoChange, Part = 1 }.Make(Some.Id("p", 1), []).Make!(Some.Id("p", 2), "r")).Part);
+    }
+
     [Theory]
     [InlineData(DecisionKind.NoChange, "", "no-change 0 0 ")]
     [InlineData(DecisionKind.AddTime, "1:05", "seconds 65000 0 ")]
@@ -128,10 +147,10 @@ public sealed class AppealListTests : BunitContext
 
     private static ProgramHeat Planned(string id) => new(new HeatId(id), 7, "Heat 7", "Low Tide", null, Phase.Planned, []);
 
-    private IRenderedComponent<AppealList> List(string score, Role me, Instant now)
+    private IRenderedComponent<AppealList> List(string score, Role me, Instant now, HeatSnapshot? heat = null)
     {
-        var state = HeatScript.Play(score);
-        var (frame, _) = SomeHeat.Told(score);
+        var state = HeatScript.Play(score, heat);
+        var (frame, _) = SomeHeat.Told(score, heat: heat);
         AskHeat ask = (make, _) =>
         {
             asked.Add(make(Some.Id("screen", 1)));
@@ -139,7 +158,7 @@ public sealed class AppealListTests : BunitContext
         };
         return Render<AppealList>(list => list
             .Add(component => component.Frame, frame)
-            .Add(component => component.Lanes, SomeHeat.Lanes(score))
+            .Add(component => component.Lanes, SomeHeat.Lanes(score, heat))
             .Add(component => component.Book, new FactBook(state.Head, state.Entries.Select(entry => new FactLine(entry.Sequence, entry.ReceivedAt, entry.Sender, FactFlags.None, entry.Fact))))
             .Add(component => component.Me, me)
             .Add(component => component.Planned, [])

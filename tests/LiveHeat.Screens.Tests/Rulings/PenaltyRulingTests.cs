@@ -73,6 +73,24 @@ public sealed class PenaltyRulingTests : BunitContext
         Assert.Equal("+10 s, 5 reps off", RulingWords.Penalty(10_000, 5));
     }
 
+    [Fact]
+    public void Where_parts_are_scored_apart_the_head_judge_says_in_which_it_costs()
+    {
+        Assert.Empty(Form(new PenaltyRule(30_000), warned: true).FindAll("[data-act=penalty-part]"));
+        var form = Form(new PenaltyRule(30_000), warned: true, SomeHeat.InParts);
+
+        Assert.Equal([RulingWords.PartNow, "First buy-in", "The rest", RulingWords.OnlyWhole], form.FindAll("[data-act=penalty-part] option").Select(option => option.TextContent));
+        form.Find("[data-act=penalty-part]").Change("1");
+        form.Find("[data-act=penalise-yes]").Click();
+        form.Find("[data-act=penalise]").Click();
+        form.Find("[data-act=penalise-yes]").Click();
+
+        Assert.Equal([1, null], asked.Cast<HeatCommand.Penalise>().Select(penalty => penalty.Part));
+        Assert.Equal("penalty: +30 s, counts only in the whole", RulingWords.Of(Penalised("penalise lane 1 by 30000 ms in part 0 at 9:00"), SomeHeat.Lane("start", 1, SomeHeat.InParts)));
+
+        static HeatFact.Penalised Penalised(string score) => HeatScript.Play("start\n" + score, SomeHeat.InParts).Entries.Select(entry => entry.Fact).OfType<HeatFact.Penalised>().Single();
+    }
+
     private IRenderedComponent<PenaltyRuling> Form(PenaltyRule? rule, bool warned, HeatSnapshot? heat = null)
     {
         AskHeat ask = (make, _) =>

@@ -1,4 +1,5 @@
 using LiveHeat.Contracts.Results;
+using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
@@ -41,16 +42,29 @@ public sealed class ConsequenceWordsTests
     }
 
     [Fact]
+    public void A_ruling_says_in_which_part_it_counts()
+    {
+        var parts = Some.Snapshot(1, Some.Workout(prescriptions: Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("First buy-in", new TiebreakSet(1, 2)), new("The rest", null)] }));
+        ResultLane Lane(string score) => ResultMaking.Of(HeatScript.Play("start\n" + score, parts), "", HeatScript.At("11:00"))!.Lanes.Single();
+
+        Assert.Equal("+0:30.0, counts in First buy-in (reason to follow)", ResultWords.Penalties(Lane("penalise lane 1 by 30000 ms in part 1 at 9:00")));
+        Assert.Equal("−2 reps, counts only in the whole (reason to follow)", ResultWords.Penalties(Lane("penalise lane 1 by 2 reps in part 0 at 9:00")));
+        Assert.Equal("+0:30.0 (reason to follow)", ResultWords.Penalties(Lane("penalise lane 1 by 30000 ms at 9:00")));
+        var appealed = Lane("lane 1 appeals at 8:00 [a]\ndecide a: -2 reps in part 2 at 9:00");
+        Assert.Equal("Appeal by Ann about a rep: decided, +2 reps, counts in The rest: seen on video", AppealLines.Of(appealed.Appeals.Single(), appealed));
+    }
+
+    [Fact]
     public void An_appeal_is_told_open_and_decided()
     {
-        static string Line(string score) => AppealLines.Of(Lane1(score, new()).Appeals.Single(), null);
+        static string Line(string score, ScoreUnit? unit = null) => Lane1(score, new()) is var lane ? AppealLines.Of(lane.Appeals.Single(), lane with { Score = unit }) : "";
 
         Assert.Equal("Appeal by Ann about a rep: open, the place is not settled", Line("lane 1 appeals at 0:10 [a]"));
         Assert.Equal("Appeal by Ann about a rep: decided, −5 s: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: -5000 ms"));
         Assert.Equal("Appeal by Ann about a rep: decided, +1:05.0: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: 65000 ms"));
         Assert.Equal("Appeal by Ann about a rep: decided, +2 reps: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: -2 reps"));
         Assert.Equal("Appeal by Ann about a rep: decided, −1 rep: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: 1 reps"));
-        Assert.Equal("Appeal by Ann about a rep: decided, −1 kg: seen on video", AppealLines.Of(Lane1("lane 1 appeals at 0:10 [a]\ndecide a: 1 reps", new()).Appeals.Single(), ScoreUnit.Of(Unit.Kg)));
+        Assert.Equal("Appeal by Ann about a rep: decided, −1 kg: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: 1 reps", ScoreUnit.Of(Unit.Kg)));
         Assert.Equal("Appeal by Ann about a rep: decided, the result stands: seen on video", Line("lane 1 appeals at 0:10 [a]\ndecide a: no change"));
         Assert.Equal("Appeal by Ann about a rep: decided, done again in heat h9: wet floor", Line("lane 1 appeals at 0:10 [a]\ndecide a: rerun in h9"));
     }
