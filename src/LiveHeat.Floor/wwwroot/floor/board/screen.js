@@ -1,6 +1,6 @@
 // The board itself: takes frames, keeps the sheet they belong to, and draws the scene they are in.
 import { everyPicture, heatMs } from '../strip.js';
-import { Between } from './between.js';
+import { Between, messageOf } from './between.js';
 import { ageOf, freshnessOf } from './freshness.js';
 import { fitWords } from './fit.js';
 import { Heading } from './heading.js';
@@ -162,7 +162,8 @@ export class Board {
     if (!this.frame && at - this.programmeAt > PROGRAMME_EVERY_MS) this.draw();
     const notice = level === 'not-live' ? text : this.frame?.phase === 'halted' ? words.halted : this.recalled ? words.recalled : this.between?.notice ?? '';
     if (notice !== this.noticed) { this.noticed = notice; this.fitNotice(); }
-    this.summary.tell(summaryOf(this.sheet, this.frame, this.scene ?? 'idle', now === null ? null : heatMs(this.frame, now)), at);
+    const signs = { notLive: level === 'not-live' ? text : '', recalled: this.recalled, message: this.between ? messageOf(this.program, now)?.text : '' };
+    this.summary.tell(summaryOf(this.sheet, this.frame, this.scene ?? 'idle', now === null ? null : heatMs(this.frame, now), signs), at);
   }
 }
 

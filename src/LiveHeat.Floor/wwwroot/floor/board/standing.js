@@ -22,12 +22,20 @@ function hasShown(lane) { return lane.worth > 0 || (lane.open ?? 1) > 1 || lane.
 
 function unplaced(lane) { return lane.status === 'stopped' ? words.stopped : ''; }
 
-/** Where most work wins, behind the leader in reps: seconds decide nothing there. */
+/** Where most work wins seconds decide nothing. */
+function countsWork(lane, sheetLane) { return Boolean(lane.roundsAndReps || sheetLane?.windows); }
+
+/** How far behind the leader in words, without a sign: in time, where most work wins in reps; empty where it is not known. @param {any} lane as in the frame @param {any} [sheetLane] */
+export function behindOf(lane, sheetLane) {
+  if (countsWork(lane, sheetLane)) return lane.gapWorth > 0 ? words.worth(lane.gapWorth, lane.score) : '';
+  return lane.gapMs === null || lane.gapMs === undefined ? '' : words.behind(lane.gapMs);
+}
+
 function gapOf(lane, sheetLane) {
   if (lane.status === 'stopped') return '';
   if (/capped|through/.test(lane.status)) return scoreOf(lane);
   if (lane.roundsAndReps && lane.place === 1) return scoreOf(lane);
-  if ((lane.roundsAndReps || sheetLane?.windows) && lane.gapWorth > 0) return words.behindWorth(lane.gapWorth, lane.score);
+  if (countsWork(lane, sheetLane) && lane.gapWorth > 0) return words.behindWorth(lane.gapWorth, lane.score);
   if (lane.place === 1) return lane.status === 'finished' ? words.finished : words.leads;
   if (lane.gapMs !== null && lane.gapMs !== undefined) return words.behind(lane.gapMs);
   if (lane.gapWorth === null || lane.gapWorth === undefined) return '';

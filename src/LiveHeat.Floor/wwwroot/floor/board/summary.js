@@ -1,11 +1,24 @@
 // A short sentence for screen readers, told politely: when the picture changes, when the lead changes, and now and then.
-import { scoreOf } from './standing.js';
+import { behindOf, scoreOf } from './standing.js';
 import { words } from './words.js';
 
 const EVERY_MS = 20_000;
 
-/** @param {any} sheet @param {any} frame @param {string} scene @param {number|null} heatMs @returns {{key: string, text: string}} key: what must change for it to be told at once */
-export function summaryOf(sheet, frame, scene, heatMs) {
+/** @typedef {{key: string, text: string}} Told key: what must change for it to be told at once */
+
+/**
+ * What is told now. A board that is not live says so and nothing else: it would tell as true what was true then.
+ * @param {any} sheet @param {any} frame @param {string} scene @param {number|null} heatMs
+ * @param {{notLive?: string, recalled?: boolean, message?: string}} [signs] notLive and message: as the board writes them, empty while there is none @returns {Told}
+ */
+export function summaryOf(sheet, frame, scene, heatMs, { notLive = '', recalled = false, message = '' } = {}) {
+  if (notLive) return { key: 'not-live', text: notLive };
+  const told = recalled && scene === 'before' ? { key: 'recalled', text: words.recalled } : pictureOf(sheet, frame, scene, heatMs);
+  return message ? { key: `${told.key} ${message}`, text: `${message} · ${told.text}` } : told;
+}
+
+/** @returns {Told} */
+function pictureOf(sheet, frame, scene, heatMs) {
   if (scene === 'idle') return { key: scene, text: words.noHeat };
   if (scene === 'before') return { key: scene, text: words.spoken.before(sheet.title, sheet.lanes.length) };
   if (scene === 'count-down') return { key: scene, text: words.spoken.countDown(Math.max(0, Math.ceil(-(heatMs ?? 0) / 1000))) };
@@ -20,7 +33,8 @@ export function summaryOf(sheet, frame, scene, heatMs) {
   if (frame.phase === 'halted') return { key: 'halted', text: words.halted };
   const groups = new Set(sheet.lanes.map(lane => lane.group)).size;
   const parts = first.length && first.length < 4 ? [words.spoken.leads(told(first), groups > 1)] : [];
-  if (groups === 1 && first.length === 1 && second.length === 1 && second[0].gapMs !== null) parts.push(words.spoken.second(told(second)[0], words.behind(second[0].gapMs)));
+  const gap = groups === 1 && first.length === 1 && second.length === 1 ? behindOf(second[0], names.get(second[0].lane)) : '';
+  if (gap) parts.push(words.spoken.second(told(second)[0], gap));
   if (heatMs !== null) parts.push(words.spoken.left(Math.max(0, Math.floor((frame.capMs - heatMs) / 60_000))));
   return { key: `${scene}${first.map(lane => lane.lane)}`, text: parts.join(' ') };
 }
