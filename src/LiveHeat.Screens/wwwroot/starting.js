@@ -6,3 +6,6 @@ if (spoken) {
   setLanguage(spoken);
   for (const element of document.querySelectorAll(`[data-${spoken}]`)) element.textContent = element.getAttribute(`data-${spoken}`);
 }
+
+// The strips come with the first lanes, not after them: their modules and words are fetched while the program is.
+void import('./strips.js');
