@@ -64,6 +64,14 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
             }
             """, new[] { text, lanes }));
 
+    /// <summary>Milliseconds since the first page, and the page that is shown, from 0.</summary>
+    [Theory]
+    [InlineData(3, "-5 0, 0 0, 9999 0, 10000 1, 20000 2, 29999 2, 30000 0, 3600000 0, 3610000 1")]
+    [InlineData(1, "0 0, 10000 0, 25000 0")]
+    [InlineData(0, "0 0, 10000 0")]
+    public async Task A_page_stays_ten_seconds_and_after_the_last_comes_the_first(int pages, string told) =>
+        Assert.Equal(told, await Run<string>(["/floor/board/pages.js"], "([{ pageAt }], { pages, at }) => at.map(ms => `${ms} ${pageAt(pages, ms)}`).join(', ')", new { pages, at = told.Split(", ").Select(one => int.Parse(one.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)) }));
+
     [Fact]
     public async Task A_text_that_must_get_shorter_loses_words_and_then_letters() =>
         Assert.Equal(["Low Tide…", "Low…", "Lo…", "L…"], await Run<string[]>(["/floor/board/fit.js"], "([fit]) => fit.shorterOf('Low Tide Relay')"));
