@@ -31,12 +31,12 @@ internal static class BoardPages
     private static IResult Both(string one, string other, HttpRequest request) => new RazorComponentResult<TwoBoardsPage>(new Dictionary<string, object?>
     {
         [nameof(TwoBoardsPage.Language)] = RequestLanguage.Of(request),
-        [nameof(TwoBoardsPage.Addresses)] = new[] { Half(one, request, "kiosk"), Half(other, request, "kiosk", "sound") },
+        [nameof(TwoBoardsPage.Addresses)] = new[] { Half(one, "left", request, "kiosk"), Half(other, "right", request, "kiosk", "sound") },
     });
 
     /// <summary>One of two boards: the page around them fills the screen, and only the left one is heard.</summary>
-    private static string Half(string heat, HttpRequest request, params string[] without) =>
-        $"/board/{Uri.EscapeDataString(heat)}{QueryString.Create(request.Query.Where(option => !without.Contains(option.Key))).Add("side", "1")}";
+    private static string Half(string heat, string side, HttpRequest request, params string[] without) =>
+        $"/board/{Uri.EscapeDataString(heat)}{QueryString.Create(request.Query.Where(option => !without.Contains(option.Key))).Add("side", side)}";
 }
 
 /// <summary>Makes a page that carries a heat's newest state and its language's words.</summary>

@@ -42,12 +42,12 @@ public sealed class AxeTests(Hall hall) : HallTest(hall)
     [InlineData("dark", 20, false, "", null)]
     [InlineData("light", 10, true, "", null)]
     [InlineData("light", 20, false, "", null)]
-    [InlineData("dark", 10, false, "side", null)]
+    [InlineData("dark", 10, false, "side=left", null)]
     [InlineData("dark", 4, false, "", "third")]
     [InlineData("dark", 4, false, "", "full")]
     public async Task No_scene_has_a_serious_fault(string ground, int lanes, bool mixed, string options, string? overlay)
     {
-        var stage = new BoardStage(await Page(options == "side" ? 960 : 1920, 1080));
+        var stage = new BoardStage(await Page(options.StartsWith("side", StringComparison.Ordinal) ? 960 : 1920, 1080));
         await stage.Begin(Hall.Site, lanes, mixed: mixed, options: options, overlay: overlay);
         await stage.Page.EvaluateAsync("ground => { document.documentElement.dataset.ground = ground; }", ground);
         await stage.Page.AddStyleTagAsync(new PageAddStyleTagOptions { Content = "#board, .between > * { background-image: none !important }" });

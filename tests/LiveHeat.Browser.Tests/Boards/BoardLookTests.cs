@@ -86,6 +86,33 @@ public sealed class BoardLookTests(Hall hall) : HallTest(hall)
         Assert.Empty(await page.Faults("#board", scrolls: true));
     }
 
+    /// <summary>A comma reaches further below the line than figures do, and would be half covered by what is told there.</summary>
+    [Theory]
+    [InlineData(4)]
+    [InlineData(8)]
+    [InlineData(10)]
+    public async Task Where_seconds_have_a_comma_it_stays_within_the_head(int lanes)
+    {
+        var heat = await Hall.Call(QuickWork.Long(), Teams(lanes, longNames: false));
+        await heat.RunsSince(100_000);
+        await heat.Do("halt", new { reason = "somebody on the floor" });
+        var board = new BigBoard(await Page(1920, 1080), Hall.Site);
+        await board.Open(heat.Id, "?lang=es");
+        await Expect(board.Page.Locator(".notice-text")).ToBeVisibleAsync();
+        await Expect(board.Clock).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^1:4\\d,\\d$"));
+        var below = await board.Clock.EvaluateAsync<double>("""
+            clock => {
+              const text = document.createRange(), ink = document.createElement('canvas').getContext('2d'), { fontWeight, fontSize, fontFamily, scale } = getComputedStyle(clock);
+              text.selectNodeContents(clock);
+              ink.font = `${fontWeight} ${fontSize} ${fontFamily}`;
+              const { fontBoundingBoxDescent, actualBoundingBoxDescent } = ink.measureText(clock.textContent);
+              const end = text.getBoundingClientRect().bottom - (fontBoundingBoxDescent - actualBoundingBoxDescent) * (scale === 'none' ? 1 : Number(scale));
+              return end - document.querySelector('.heading').getBoundingClientRect().bottom;
+            }
+            """);
+        Assert.InRange(below, -60, 0);
+    }
+
     /// <summary>Most of all, text stays large enough to be read from the stands: its capitals 2.6 % of the screen's height.</summary>
     [Theory]
     [InlineData(10)]

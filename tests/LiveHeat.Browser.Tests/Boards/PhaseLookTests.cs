@@ -38,7 +38,7 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
     [InlineData("most", false, "", 1920)]
     [InlineData("clock", false, "", 1920)]
     [InlineData("time", true, "", 1920)]
-    [InlineData("time", false, "side", 960)]
+    [InlineData("time", false, "side=left", 960)]
     public async Task Nothing_is_cut_whatever_the_work_and_beside_another_heat(string kind, bool mixed, string options, int width)
     {
         var stage = new BoardStage(await Page(width, 1080));
@@ -56,13 +56,16 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
 
     /// <summary>Other languages have other lengths.</summary>
     [Theory]
-    [InlineData("es")]
-    [InlineData("fr")]
-    [InlineData("de")]
-    public async Task Nothing_is_cut_in_any_language(string language)
+    [InlineData("es", "")]
+    [InlineData("fr", "")]
+    [InlineData("de", "")]
+    [InlineData("es", "side=right")]
+    [InlineData("fr", "side=left")]
+    [InlineData("de", "side=right")]
+    public async Task Nothing_is_cut_in_any_language(string language, string options)
     {
-        var stage = new BoardStage(await Page(1280, 720));
-        await stage.Begin(Hall.Site, 10, longNames: true, language: language);
+        var stage = new BoardStage(await Page(options.Length > 0 ? 960 : 1280, options.Length > 0 ? 1080 : 720));
+        await stage.Begin(Hall.Site, 10, longNames: true, language: language, options: options);
         var faults = new List<string>();
         foreach (var scene in await stage.Scenes())
         {
@@ -71,6 +74,24 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
         }
 
         Assert.Empty(faults);
+    }
+
+    /// <summary>Half a screen has room for "not yet" in one line only, or it stands on who comes in.</summary>
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    [InlineData("fr")]
+    [InlineData("de")]
+    public async Task Beside_another_heat_who_is_ready_is_told_in_one_line(string language)
+    {
+        var stage = new BoardStage(await Page(960, 1080));
+        await stage.Begin(Hall.Site, 5, language: language, options: "side=left");
+        await stage.Show("before");
+        var high = await stage.Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll('.lane:not([hidden]) .lane-ready')].filter(one => one.offsetHeight > parseFloat(getComputedStyle(one).fontSize) * 1.6 || one.scrollWidth > one.clientWidth + 1).map(one => `${one.textContent}: ${one.scrollWidth} of ${one.clientWidth}, ${one.offsetHeight} high`)
+            """);
+        Assert.Empty(high);
+        Assert.Equal(5, await stage.Page.Locator(".lane:not([hidden]) .lane-ready").CountAsync());
     }
 
     /// <summary>7:1 is the contrast of WCAG 2.2, success criterion 1.4.6 (from memory), there asked for all but large text.</summary>

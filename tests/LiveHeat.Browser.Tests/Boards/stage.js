@@ -1,5 +1,5 @@
 // A board on an empty page, with a heat made up here and a clock that stands: every phase can be looked at without playing a heat.
-// Called with { lanes, names, athletes, mixed, options, kind, overlay }: options as in the board's address, among them side; kind: 'most' for work without an
+// Called with { lanes, names, athletes, mixed, options, kind, overlay }: options as in the board's address, among them side and edge; kind: 'most' for work without an
 // end, 'clock' for rounds by the clock, else for time; overlay: 'third' or 'full' for a video mix. Leaves window.stage.
 async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
   const NOW = Date.UTC(2026, 10, 25, 14, 0), ROUNDS = 8, CAP_MS = 720_000, GO = NOW - 400_000;
@@ -8,7 +8,9 @@ async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
   await Promise.all(['/floor/floor.css', '/floor/board/board.css', '/floor/board/between.css', overlay ? '/floor/overlay/overlay.css' : '/floor/board/side.css'].map(style));
   document.body.innerHTML = '<main id="board"></main>';
   await Promise.all(['500 40px Floor', '700 40px Floor', '500 40px Floor', '700 40px Floor'].map((font, i) => document.fonts.load(font, i < 2 ? 'A' : 'ł')));
-  const [{ Board }, { seatOf }] = await Promise.all([import('/floor/board/screen.js'), import('/floor/board/sight.js')]);
+  const [{ Board }, { seatOf }, { takeEdge }] = await Promise.all([import('/floor/board/screen.js'), import('/floor/board/sight.js'), import('/floor/edge.js')]);
+  const asked = new URLSearchParams(options);
+  takeEdge(asked);
 
   const steps = [];
   const step = more => steps.push({ step: steps.length + 1, kind: 'set', round: 1, leg: 1, athlete: 1, to: null, movement: '', movementId: null, quantity: 0, unit: 'reps', worth: 0, increment: 1, expectedMs: 0, earliestMs: 0, label: '', faults: [], ...more });
@@ -90,13 +92,13 @@ async ({ lanes, names, athletes, mixed, options, kind, overlay }) => {
     const old = document.getElementById('board');
     const main = Object.assign(document.createElement('main'), { id: 'board' });
     if (overlay) main.dataset.overlay = overlay;
-    if (new URLSearchParams(options).has('side')) main.dataset.side = '';
+    if (asked.has('side')) main.dataset.side = asked.get('side');
     for (const row of board?.lanes.rows.values() ?? []) row.dispose();
     old.replaceWith(main);
     age = AGES[name] ?? 0;
     const told = { ...program, ...(name === 'message' ? { message: { text: 'Lunch until half past one. The floor is closed for the judges’ briefing.', until: NOW + 3_600_000 } } : {}) };
     const given = scenes[name]();
-    board = new Board(main, { program: told, sheet: given ? sheet : null, frame: given }, { now: () => time() }, { seat: seatOf(new URLSearchParams(options)), between: overlay ? null : { briefing: false } });
+    board = new Board(main, { program: told, sheet: given ? sheet : null, frame: given }, { now: () => time() }, { seat: seatOf(asked), between: overlay ? null : { briefing: false } });
     board.frameAt = performance.now() - age;
     if (board.between) Object.assign(board.between.standings, { readAt: Infinity, table: name === 'standings' ? table : null });
     await pictures(3);

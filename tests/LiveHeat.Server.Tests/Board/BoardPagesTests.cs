@@ -77,8 +77,8 @@ public sealed partial class BoardPagesTests(SharedFloor shared) : FloorTest(shar
     {
         var text = (await Floor.Visitor().Get("/board/h1+h2?width=4&seat=25")).Fine().Text;
 
-        Assert.Contains("src=\"/board/h1?width=4&amp;seat=25&amp;side=1\"", text, StringComparison.Ordinal);
-        Assert.Contains("src=\"/board/h2?width=4&amp;seat=25&amp;side=1\"", text, StringComparison.Ordinal);
+        Assert.Contains("src=\"/board/h1?width=4&amp;seat=25&amp;side=left\"", text, StringComparison.Ordinal);
+        Assert.Contains("src=\"/board/h2?width=4&amp;seat=25&amp;side=right\"", text, StringComparison.Ordinal);
     }
 
     [Theory]

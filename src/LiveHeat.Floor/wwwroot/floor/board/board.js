@@ -13,10 +13,11 @@
 //   ?sound=1                     count-down, GO, last minute and cap are heard
 //   ?kiosk=1                     full screen at the first touch, no pointer, no menu, kept awake
 //   ?light=1 or auto             daylight; auto as the device is set
-//   ?edge=5                      overscan margin in percent (3.5)
+//   ?edge=5                      overscan margin in percent (3.5), at most 10
 //   ?replay=happened or known    the heat played again, with ?speed=4 and ?at=272000 (replay.js)
 // For tests main carries data-scene, data-phase, data-heat, data-sequence, data-freshness, data-shows; each li.lane data-lane, data-status, data-place.
 import { Clock, keepInStep } from '../clock.js';
+import { takeEdge } from '../edge.js';
 import { takeGround } from '../ground.js';
 import { Hub } from '../hub.js';
 import { Sounds } from '../sounds/sounds.js';
@@ -34,8 +35,7 @@ const options = new URLSearchParams(location.search);
 const VIEWER_ASKS_EVERY_MS = 30_000;          // a thousand viewers need not ask as often as twenty judges
 
 takeGround(options.get('light'), () => board.repaint());
-const edge = Number(options.get('edge'));
-if (edge >= 0 && edge <= 10 && options.has('edge')) document.documentElement.style.setProperty('--edge', `${edge / 100}`);
+takeEdge(options);
 
 // Until the first exchange the server's own time in the page is good enough to draw by.
 const serverNow = state.program?.serverNow ?? state.frame?.madeAt;
@@ -43,7 +43,7 @@ const bridge = serverNow ? { server: serverNow, wall: Date.now(), rate: 1, uncer
 const clock = new Clock(/** @type {any} */ ({ bridge }));
 const overlaid = main.dataset.overlay !== undefined;
 const seat = seatOf(options, overlaid ? null : state.program?.screen);          // who sees a video sits at home, not in the hall
-if (options.has('side')) main.dataset.side = '';
+if (options.has('side')) main.dataset.side = options.get('side') ?? '';
 const board = new Board(main, state, clock, {
   seat,
   between: options.has('replay') || overlaid ? null : { briefing: options.has('briefing') ? options.get('briefing') !== '0' : null, standings: options.get('standings') !== '0', look: slidesLook(options, seat) },

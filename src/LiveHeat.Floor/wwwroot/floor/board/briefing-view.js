@@ -8,7 +8,7 @@ import { make } from './nodes.js';
 export function slidesLook(options, seat) {
   const part = options.has('side') ? innerWidth / parent.innerWidth : 1;
   return new URLSearchParams({
-    lang: document.documentElement.lang, ...(options.has('light') && { light: options.get('light') ?? '' }),
+    lang: document.documentElement.lang, ...Object.fromEntries(['light', 'edge', 'side'].filter(name => options.has(name)).map(name => [name, options.get(name) ?? ''])),
     ...(seat && { width: String(seat.width * part), seat: String(seat.seat) }),
   }).toString();
 }

@@ -136,7 +136,8 @@ export class Board {
   countDown(now) {
     const count = countOf(this.frame, now);
     mark(this.main, { count: count === null ? null : count === 0 ? 'go' : 'yes' });
-    if (count !== null) say(this.countNumber, count === 0 ? words.go : String(count));
+    const text = count === 0 ? words.go : String(count);
+    if (count !== null && say(this.countNumber, text)) this.countNumber.style.setProperty('--letters', String(text.length));
   }
 
   /** After sizes and pages changed. */

@@ -6,6 +6,7 @@ import { ownLanguage } from '../words/words.js';
 
 const READ_EVERY_MS = 20_000;
 const ROW = 1.5;                       // height of a row in least text
+const PART = 0.97;                     // of the screen's height between its margins
 const HEAD = 2.6;                      // height of the head in least text
 const LEAST_ROW = 0.072;               // of the screen's height: rows get no closer, however near people sit
 const MOST_ROW = 0.13;                 // nor further apart
@@ -23,6 +24,9 @@ export function standingsPages(table, rows) {
     return Array.from({ length: of }, (_, at) => ({ division: division.name, provisional: division.provisional, lines: lines.slice(at * each, (at + 1) * each), page: at + 1, of }));
   });
 }
+
+/** CSS pixels. */
+function roomHigh() { return innerHeight * (PART - 2 * Number(getComputedStyle(document.documentElement).getPropertyValue('--edge'))); }
 
 export class StandingsView {
   constructor() {
@@ -49,7 +53,7 @@ export class StandingsView {
   pagesFor(least) {
     this.least = least || 16;
     this.row = Math.max(this.least * ROW, innerHeight * LEAST_ROW);
-    this.pages = standingsPages(this.table, Math.max(1, Math.floor((innerHeight * 0.9 - this.least * HEAD) / this.row)));
+    this.pages = standingsPages(this.table, Math.max(1, Math.floor((roomHigh() - this.least * HEAD) / this.row)));
     return this.pages.length;
   }
 
@@ -57,7 +61,7 @@ export class StandingsView {
   show(nth) {
     const page = this.pages[nth];
     if (!page) return;
-    const row = Math.max(this.row, Math.min(innerHeight * MOST_ROW, (innerHeight * 0.9 - this.least * HEAD) / page.lines.length));
+    const row = Math.max(this.row, Math.min(innerHeight * MOST_ROW, (roomHigh() - this.least * HEAD) / page.lines.length));
     this.list.style.setProperty('--standing-row', `${row}px`);
     const rows = page.lines.map(line => this.rowOf(line));
     this.list.replaceChildren(...rows.map(({ row }) => row));

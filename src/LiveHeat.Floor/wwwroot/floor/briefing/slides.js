@@ -1,8 +1,10 @@
 // The briefing as slides: one at a time, turned by itself, by arrow keys and by click. The server writes them all into the page;
 // they are split by what fits on this screen (split.js). Address options: ?every=20 seconds a slide, 0 turns only by hand; ?width=4&seat=25 the
-// screen's width and the farthest seat in metres: no letter is smaller than can be read from there; ?light=1 or auto as on the board.
+// screen's width and the farthest seat in metres: no letter is smaller than can be read from there; ?light=1 or auto and ?edge=5 as on the board;
+// ?side: in one half of a screen that shows two heats.
 // For tests main carries data-ready once it is laid out, and the slide on the screen data-shown.
 import { leastText, seatOf } from '../board/sight.js';
+import { takeEdge } from '../edge.js';
 import { takeGround } from '../ground.js';
 import { layOut, filled } from './split.js';
 import { everyMs, keyTurn, clickTurn, placeOf } from './turning.js';
@@ -66,5 +68,7 @@ let resizing = 0;
 addEventListener('resize', () => { cancelAnimationFrame(resizing); resizing = requestAnimationFrame(draw); });
 
 takeGround(options.get('light'));
+takeEdge(options);
+main.toggleAttribute('data-side', options.has('side'));
 draw();
 document.fonts.ready.then(draw);                        // other letters, other lines
