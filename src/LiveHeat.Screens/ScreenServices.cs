@@ -27,6 +27,7 @@ public static class ScreenServices
         .AddSingleton(provider => ActivatorUtilities.CreateInstance<HeatConnection>(provider, new Uri(server, $"hub?lang={Tongue.Current}")))
         .AddSingleton<HeatStore>()
         .AddSingleton<ForecastStore>()
+        .AddSingleton<SaidStore>()
         .AddSingleton<IntroductionStore>()
         .AddSingleton<ProgramStore>()
         .AddSingleton<SignInStore>()

@@ -109,6 +109,9 @@ public sealed record Callout(string Id, CalloutKind Kind, int Weight, Instant At
 
     /// <summary>Faster than in all earlier heats too.</summary>
     public bool OfDay { get; init; }
+
+    /// <summary>Too old to be said, by the instant alone: a heat's own time stands still after its end and in a halt, and news grows old all the same.</summary>
+    public bool IsStale(Instant now) => now - At > CalloutWeight.Of(Kind).LifeMs;
 }
 
 /// <summary>What is worth saying at one instant, and what must not be said.</summary>

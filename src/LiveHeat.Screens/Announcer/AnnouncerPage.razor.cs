@@ -1,5 +1,6 @@
 using LiveHeat.Contracts.Frames;
 using LiveHeat.Contracts.Programme;
+using LiveHeat.Engine.Callouts;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Screens.Heats;
 using LiveHeat.Screens.Replays;
@@ -12,13 +13,18 @@ namespace LiveHeat.Screens.Announcer;
 public sealed partial class AnnouncerPage : ComponentBase, IDisposable
 {
     private const int HeatsAhead = 3;
+    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
+    private readonly TimeProvider time;
     private readonly Redraw redraw;
+    private ITimer? beat;
+    private IReadOnlyList<Callout> toSay = [];
     private bool picking;
     private LaneNumber? card;
 
     public AnnouncerPage(AnnouncerView view, TimeProvider time)
     {
         View = view;
+        this.time = time;
         redraw = new Redraw(time, () => _ = InvokeAsync(StateHasChanged));
     }
 
@@ -48,11 +54,25 @@ public sealed partial class AnnouncerPage : ComponentBase, IDisposable
     public void Dispose()
     {
         View.Close(redraw.Ask);
+        beat?.Dispose();
         redraw.Dispose();
     }
 
     /// <inheritdoc/>
-    protected override Task OnInitializedAsync() => View.Open(redraw.Ask);
+    protected override Task OnInitializedAsync()
+    {
+        beat = time.CreateTimer(_ => InvokeAsync(DropStale), null, Beat, Beat);
+        return View.Open(redraw.Ask);
+    }
+
+    /// <summary>Nothing arrives any more from a heat that is over, or with the network away, and what stands there grows old all the same.</summary>
+    private void DropStale()
+    {
+        if (View.ToSay.Count != toSay.Count)
+        {
+            redraw.Ask();
+        }
+    }
 
     /// <summary>The same team again closes its card.</summary>
     private void OpenCard(LaneNumber lane) => card = card == lane ? null : lane;

@@ -14,7 +14,7 @@ namespace LiveHeat.Screens.Announcer;
 
 /// <summary>All that the announcer sees: the heat that is on, or one that is played again, with one event for all of it.</summary>
 public sealed class AnnouncerView(
-    HeatStore heat, ForecastStore forecast, IntroductionStore introductions, ProgramStore program, SignInStore signIn, Feed feed, ReplayFeed replay)
+    HeatStore heat, ForecastStore forecast, SaidStore said, IntroductionStore introductions, ProgramStore program, SignInStore signIn, Feed feed, ReplayFeed replay)
 {
     private const int OverShown = 2;
     private readonly PlaceTrend trend = new();
@@ -32,7 +32,7 @@ public sealed class AnnouncerView(
     public ForecastFrame? Foretold => !Replaying && heat.Frame is { } frame ? forecast.Of(frame.Heat, HeatTime.IsLive(heat.Phase), heat.Clock.Now) : null;
 
     /// <summary>Worth saying and not said yet, the next thing first.</summary>
-    public IReadOnlyList<Callout> ToSay => Foretold is { } frame ? forecast.ToSay(frame) : [];
+    public IReadOnlyList<Callout> ToSay => Foretold is { } frame ? said.ToSay(frame, heat.Clock.Now) : [];
 
     /// <summary>A heat is played again: nothing on the screen is live.</summary>
     public bool Replaying => Replay.Heat is not null;
@@ -65,9 +65,12 @@ public sealed class AnnouncerView(
         signIn.Changed += draw;
         Replay.Changed += draw;
         forecast.Changed += draw;
+        said.Changed += draw;
         introductions.Changed += draw;
         heat.Changed += Note;
         heat.Changed += Introduce;
+        forecast.Changed += Recall;
+        Recall();
         return FollowFloor();
     }
 
@@ -79,9 +82,11 @@ public sealed class AnnouncerView(
         signIn.Changed -= draw;
         Replay.Changed -= draw;
         forecast.Changed -= draw;
+        said.Changed -= draw;
         introductions.Changed -= draw;
         heat.Changed -= Note;
         heat.Changed -= Introduce;
+        forecast.Changed -= Recall;
         Replay.Close();
     }
 
@@ -90,13 +95,7 @@ public sealed class AnnouncerView(
         frame.Lanes.FirstOrDefault(one => one.Lane == lane), frame.Tags.Cast<TagOutlook?>().FirstOrDefault(tag => tag!.Lane == lane), trend.Gained(lane, heat.Clock.Now), heat.Clock.Now);
 
     /// <summary>It was said: it does not come back.</summary>
-    public void Said(string id)
-    {
-        if (Foretold is { } frame)
-        {
-            forecast.Said(frame.Heat, id);
-        }
-    }
+    public Task Said(string id) => Foretold is { } frame ? said.Said(frame, id) : Task.CompletedTask;
 
     /// <summary>Plays a heat again, from a little before its GO.</summary>
     public async Task Play(HeatId id, ReplayBy by)
@@ -132,6 +131,14 @@ public sealed class AnnouncerView(
         if (MayReplay && heat.Frame is { } frame)
         {
             _ = introductions.ReadFor(frame.Heat);
+        }
+    }
+
+    private void Recall()
+    {
+        if (forecast.Frame is { } frame)
+        {
+            _ = said.ReadFor(frame);
         }
     }
 

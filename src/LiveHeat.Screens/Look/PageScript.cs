@@ -27,6 +27,12 @@ public sealed class PageScript(IJSRuntime script) : IAsyncDisposable
     /// <summary>Keeps the ground for this device.</summary>
     public async Task SetGround(bool light) => await (await Module()).InvokeVoidAsync("setGround", light ? "light" : "dark");
 
+    /// <summary>A list that this tab keeps, over reloads too; empty when it keeps none.</summary>
+    public async Task<string[]> Kept(string name) => await (await Module()).InvokeAsync<string[]?>("kept", name) ?? [];
+
+    /// <summary>Keeps a list for this tab.</summary>
+    public async Task Keep(string name, string[] list) => await (await Module()).InvokeVoidAsync("keep", name, list);
+
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await (await Module()).InvokeVoidAsync("print");
 

@@ -13,6 +13,16 @@ export function setGround(name) {
   try { localStorage.setItem(GROUND, name); } catch { /* the page shows it all the same */ }
 }
 
+/** A list that this tab keeps, over reloads too. @param {string} name @returns {string[]} */
+export function kept(name) {
+  try { return JSON.parse(sessionStorage.getItem(name) ?? '[]'); } catch { return []; /* storage switched off: the page knows what it knows */ }
+}
+
+/** @param {string} name @param {string[]} list */
+export function keep(name, list) {
+  try { sessionStorage.setItem(name, JSON.stringify(list)); } catch { /* the page knows it until it is loaded anew */ }
+}
+
 /** Calls back when the page was hidden for more than two seconds: a socket that slept is not to be trusted. */
 export function onReturn(screen) {
   let hiddenAt = null;

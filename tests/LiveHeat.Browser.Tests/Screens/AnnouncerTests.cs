@@ -50,6 +50,25 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
     }
 
     [Fact]
+    public async Task A_page_that_is_loaded_anew_says_nothing_that_was_said()
+    {
+        var heat = await Hall.Call(QuickWork.Sets(), Teams);
+        await heat.RunsSince(120_000);
+        var screen = await Announcer(820, 1180);
+        await heat.Add(1, 6, 110_000);
+        var finish = screen.Page.Locator("[data-kind='finish'] [data-act='sentence']");
+        await Expect(finish).ToContainTextAsync("Harbour Anvils");
+        await screen.Page.Locator("[data-kind='finish'] [data-act='said']").ClickAsync();
+        await Expect(finish).ToHaveCountAsync(0);
+
+        await screen.Page.ReloadAsync();
+        await screen.IsIn("running");
+        await heat.Add(2, 6, 118_000);
+        await Expect(finish).ToContainTextAsync("Tin Whistle Four");      // all there is to say is here
+        await Expect(finish).ToHaveCountAsync(1);
+    }
+
+    [Fact]
     public async Task It_stays_with_the_heat_that_runs_and_the_one_that_is_called_is_a_tap_away_and_back()
     {
         var running = await Hall.Call(QuickWork.Sets(), Teams);

@@ -63,6 +63,26 @@ public class HappenedTests
         Assert.DoesNotContain(SaidAt.Of(score, stale).Callouts, callout => callout.Kind == kind);
     }
 
+    [Theory]
+    [InlineData("halt at 5:10")]
+    [InlineData("end at 5:10")]
+    [InlineData("end at 5:10\nfreeze at 5:20")]
+    public void A_clock_that_stands_keeps_nothing_fresh(string stands)
+    {
+        var score = $"start\nlane 1 step 9 done at 5:00\n{stands}";
+
+        Assert.Equal("Finish 1", SaidAt.Told(SaidAt.Of(score, "5:40")));
+        Assert.Empty(SaidAt.Of(score, "5:41").Callouts);
+    }
+
+    [Fact]
+    public void A_callout_knows_by_the_instant_when_it_is_stale()
+    {
+        var lead = SaidAt.One(SaidAt.Of(LeadTaken, "1:06"), CalloutKind.Lead);
+
+        Assert.Equal((false, true), (lead.IsStale(HeatScript.At("1:30")), lead.IsStale(HeatScript.At("1:30") + 1)));
+    }
+
     [Fact]
     public void The_same_thing_has_the_same_id_at_every_moment_and_another_of_the_kind_has_another()
     {

@@ -14,17 +14,6 @@ public sealed class ForecastStoreTests
         callouts.Select(id => new Callout(id, CalloutKind.Tag, 30, Some.Go, CalloutGrounds.Confirmed, [Some.Lane(1)])).ToItems(), []);
 
     [Fact]
-    public void What_was_said_does_not_come_back_with_the_next_forecast()
-    {
-        var store = new ForecastStore();
-        store.Take(Frame(5, 1_000, "a", "b"));
-        store.Said(Some.Heat, "a");
-        store.Take(Frame(6, 2_000, "a", "b", "c"));
-
-        Assert.Equal(["b", "c"], store.ToSay(store.Frame!).Select(callout => callout.Id));
-    }
-
-    [Fact]
     public void An_older_forecast_is_dropped_and_the_same_facts_may_be_foretold_again()
     {
         var store = new ForecastStore();
