@@ -52,7 +52,7 @@ public static class StandingsMaking
     /// <summary>What gives points: the workout, or where parts of it are scored apart, each of them. The cut comes after the last.</summary>
     private static IEnumerable<Scored> ScoredOf((string Id, string Name) workout, string division, SetupAll setup, List<Floor> heats, List<OnLane> teams)
     {
-        var results = Results(heats, division);
+        var results = CountingResults.Of(heats.Where(heat => heat.State is not null).Select(heat => (heat.State!, heat.Results)), division);
         var goOn = setup.Points.Cuts.FirstOrDefault(cut => cut.Workout == workout.Id)?.GoOn;
         var parts = heats.Select(heat => heat.Parts(division)).FirstOrDefault(names => names.Count > 0);
         if (parts.Count == 0)
@@ -84,12 +84,6 @@ public static class StandingsMaking
     private static Items<TeamPlace> WithAbsent(Items<TeamPlace> placed, List<OnLane> teams, IEnumerable<Floor> heats) => heats.All(heat => heat.Over)
         ? placed.Concat(teams.Where(team => placed.All(place => place.Team != team.Team)).Select(team => new TeamPlace(team.Team, 0, Taken.DidNotStart, Provisional: heats.Any(heat => heat.State?.Told != Phase.Certified)))).ToItems()
         : placed;
-
-    /// <summary>Each team's line of the heat that counts for it: not one for which a rerun was ordered; of several the one called last.</summary>
-    private static List<TeamResult> Results(List<Floor> heats, string division) => heats.Where(heat => heat.State is not null).OrderBy(heat => heat.State!.CalledAt)
-        .SelectMany(heat => heat.Results.Where(line => line.Lane.Entry.Division == division && heat.State!.Reruns.All(rerun => !rerun.Lanes.Contains(line.Lane.Lane) || rerun.InHeat == heat.State.Heat))
-            .Select(line => new TeamResult(line.Lane.Entry.Team, heat.State!.Heat, line, heat.State.Told == Phase.Certified && !line.Lane.Pending)))
-        .GroupBy(result => result.Team).Select(group => group.Last()).ToList();
 
     private static List<Floor> Heats(SetupAll setup, IReadOnlyList<HeatState> called, Instant now)
     {

@@ -59,6 +59,12 @@ public enum CalloutKind
 
     /// <summary>Nobody has done more in a round by the clock.</summary>
     BestRound,
+
+    /// <summary>The result of an earlier heat of the same workout was posted or signed.</summary>
+    HeatResult,
+
+    /// <summary>Who leads the workout since that result came in.</summary>
+    WorkoutLead,
 }
 
 /// <summary>What a callout rests on.</summary>
@@ -106,6 +112,9 @@ public sealed record Callout(string Id, CalloutKind Kind, int Weight, Instant At
 
     /// <summary>How much more that is than the second lane has; null where nobody can tell.</summary>
     public int? Ahead { get; init; }
+
+    /// <summary>What it is about where that is an earlier heat's result; null elsewhere. The lanes are empty then: they would be another heat's.</summary>
+    public EarlierResult? Earlier { get; init; }
 
     /// <summary>Faster than in all earlier heats too.</summary>
     public bool OfDay { get; init; }

@@ -16,26 +16,31 @@ public static class HeatCallouts
     /// <param name="forecast">What is foretold, and when that was.</param>
     /// <param name="earlier">The fastest of earlier heats.</param>
     /// <param name="now">The instant.</param>
-    public static CalloutSheet Of(HeatState heat, Items<Placing> placings, IEnumerable<NewsItem> news, (HeatForecast Forecast, Instant At) forecast, Bests earlier, Instant now)
+    /// <param name="before">Heats of the same workout that are over: their results may come in while this one is on.</param>
+    public static CalloutSheet Of(
+        HeatState heat, Items<Placing> placings, IEnumerable<NewsItem> news, (HeatForecast Forecast, Instant At) forecast, Bests earlier, Instant now, IReadOnlyList<HeatState>? before = null)
     {
-        if (heat.PhaseAt(now) is not (Phase.Running or Phase.Halted or Phase.Ended or Phase.Frozen))
+        var phase = heat.PhaseAt(now);
+        var results = phase is Phase.Called or Phase.Armed or Phase.Running or Phase.Halted or Phase.Ended ? FromResults.Of(before ?? [], now) : [];
+        if (phase is not (Phase.Running or Phase.Halted or Phase.Ended or Phase.Frozen))
         {
-            return CalloutSheet.Empty;
+            return new CalloutSheet(InOrder(results), []);
         }
 
         var floor = new CalloutFloor(heat, placings, OpenQuestions.Of(heat, now), now);
         var scores = FromRoundScores.Of(floor).ToList();
-        var found = FromNews.Of(floor, news).Where(callout => !scores.Exists(score => Says(score, callout))).Concat(FromBests.Of(floor, earlier)).Concat(scores);
-        if (heat.PhaseAt(now) == Phase.Running)
+        var found = FromNews.Of(floor, news).Where(callout => !scores.Exists(score => Says(score, callout))).Concat(FromBests.Of(floor, earlier)).Concat(scores).Concat(results);
+        if (phase == Phase.Running)
         {
             found = found.Concat(FromForecast.Of(floor, forecast.Forecast, forecast.At)).Concat(FromClock.Of(floor)).Concat(FromRounds.Of(floor));
         }
 
-        return new CalloutSheet(
-            found.OrderByDescending(callout => callout.Weight).ThenByDescending(callout => callout.At).ThenBy(callout => callout.Lanes[0]).ThenBy(callout => callout.Id, StringComparer.Ordinal)
-                .DistinctBy(callout => callout.Id).ToItems(),
-            floor.Open);
+        return new CalloutSheet(InOrder(found), floor.Open);
     }
+
+    private static Items<Callout> InOrder(IEnumerable<Callout> found) =>
+        found.OrderByDescending(callout => callout.Weight).ThenByDescending(callout => callout.At).ThenBy(callout => callout.Lanes.Count > 0 ? callout.Lanes[0] : default).ThenBy(callout => callout.Id, StringComparer.Ordinal)
+            .DistinctBy(callout => callout.Id).ToItems();
 
     /// <summary>Who leads after a round took the lead before its end.</summary>
     private static bool Says(Callout score, Callout news) =>

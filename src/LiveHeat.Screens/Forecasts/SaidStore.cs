@@ -17,14 +17,14 @@ public sealed class SaidStore(PageScript page)
 
     /// <summary>Worth saying, not said yet and not too old, the next thing first; nothing while it is not known what was said.</summary>
     public IReadOnlyList<Callout> ToSay(ForecastFrame frame, Instant now) =>
-        said.TryGetValue((frame.Epoch, frame.Heat), out var known) ? [.. frame.Callouts.Where(callout => !known.Contains(callout.Id) && !callout.IsStale(now))] : [];
+        [.. frame.Callouts.Where(callout => said.TryGetValue((frame.Epoch, HeatOf(frame, callout)), out var known) && !known.Contains(callout.Id) && !callout.IsStale(now))];
 
-    /// <summary>Reads what the tab has kept of this heat, once.</summary>
+    /// <summary>Reads what the tab has kept of this heat and of those whose results came in, once each.</summary>
     public async Task ReadFor(ForecastFrame frame)
     {
-        if (asked.Add((frame.Epoch, frame.Heat)))
+        foreach (var heat in frame.Callouts.Select(callout => HeatOf(frame, callout)).Prepend(frame.Heat).Where(heat => asked.Add((frame.Epoch, heat))).ToList())
         {
-            said[(frame.Epoch, frame.Heat)] = [.. await page.Kept(Key(frame))];
+            said[(frame.Epoch, heat)] = [.. await page.Kept(Key(frame, heat))];
             Changed?.Invoke();
         }
     }
@@ -32,13 +32,17 @@ public sealed class SaidStore(PageScript page)
     /// <summary>It was said: it does not come back.</summary>
     public async Task Said(ForecastFrame frame, string id)
     {
-        if (said.TryGetValue((frame.Epoch, frame.Heat), out var known) && known.Add(id))
+        var heat = frame.Callouts.FirstOrDefault(callout => callout.Id == id) is { } callout ? HeatOf(frame, callout) : frame.Heat;
+        if (said.TryGetValue((frame.Epoch, heat), out var known) && known.Add(id))
         {
             Changed?.Invoke();
-            await page.Keep(Key(frame), [.. known]);
+            await page.Keep(Key(frame, heat), [.. known]);
         }
     }
 
     /// <summary>A ledger that was restored counts its facts anew, and ids with them.</summary>
-    private static string Key(ForecastFrame frame) => $"said.{frame.Epoch}.{frame.Heat}";
+    private static string Key(ForecastFrame frame, HeatId heat) => $"said.{frame.Epoch}.{heat}";
+
+    /// <summary>A result that was said in one heat is not said again in the next.</summary>
+    private static HeatId HeatOf(ForecastFrame frame, Callout callout) => callout.Earlier?.Heat ?? frame.Heat;
 }

@@ -22,9 +22,10 @@ internal sealed class Forecasting(HeatSessions sessions, Timebase time)
     public ForecastFrame Of(HeatSession session)
     {
         var (seen, now) = (session.Seen, time.Now);
-        var earlier = Earlier(seen.State);
+        var before = Before(seen.State);
+        var earlier = before.ConvertAll(Learn);
         var forecast = Newest(seen.State, earlier, now);
-        var told = HeatCallouts.Of(seen.State, seen.Placings, seen.News, (forecast.Forecast, forecast.At), Bests.Of(earlier.Select(heat => heat.Bests)), now);
+        var told = HeatCallouts.Of(seen.State, seen.Placings, seen.News, (forecast.Forecast, forecast.At), Bests.Of(earlier.Select(heat => heat.Bests)), now, before);
         return ForecastMaking.Of(seen.State, sessions.Epoch, forecast.Forecast, forecast.At, told, now);
     }
 
@@ -43,10 +44,10 @@ internal sealed class Forecasting(HeatSessions sessions, Timebase time)
     }
 
     /// <summary>Heats of the same workout that were over when this one was called.</summary>
-    private List<Learned> Earlier(HeatState heat) =>
+    private List<HeatState> Before(HeatState heat) =>
         [.. sessions.Open().Select(session => session.State)
             .Where(other => other.Heat != heat.Heat && other.EndedAt is not null && other.Snapshot?.Workout.Id == heat.Snapshot?.Workout.Id && other.CalledAt <= heat.CalledAt)
-            .OrderBy(other => other.CalledAt).Select(Learn)];
+            .OrderBy(other => other.CalledAt)];
 
     private Learned Learn(HeatState heat) =>
         learned.TryGetValue(heat.Heat, out var known) && known.Sequence == heat.Head

@@ -77,6 +77,7 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                     (told, people) = (frame.Phase, frame.Lanes.Count);
                     viewers.OfferProgram();
                 }
+                    TellResult(session, frame.Phase, stopping);
 
                 await Task.Delay(Pause, stopping);
             }
@@ -93,6 +94,18 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
     }
 
     private async Task PublishPhones(CancellationToken stopping)
+    /// <summary>A result that came in is worth saying where the next heat is on, of which nothing need have changed.</summary>
+    private void TellResult(HeatSession session, Phase phase, CancellationToken stopping)
+    {
+        foreach (var other in phase is Phase.Frozen or Phase.Certified ? sessions.Open() : [])
+        {
+            if (other != session && other.State.Told is (Phase.Called or Phase.Running or Phase.Halted or Phase.Ended))
+            {
+                Wake(other, stopping);
+            }
+        }
+    }
+
     {
         while (!stopping.IsCancellationRequested)
         {

@@ -53,6 +53,21 @@ public class ForecastFrameTests
     }
 
     [Fact]
+    public void An_earlier_result_crosses_the_wire_to_the_letter_and_back()
+    {
+        var told = new CalloutSheet(
+            [new Callout("heatresult.h0.1.certified.", CalloutKind.HeatResult, 72, Some.Go, CalloutGrounds.Confirmed, []) { Earlier = new EarlierResult(new HeatId("h0"), "Heat 0", null, ["Team 1"], true, 300_000, 66) { Second = "Team 2", AheadMs = 4_200 } }],
+            []);
+
+        var json = JsonSerializer.Serialize(Frame(told: told), WireJson.Options);
+
+        Assert.Contains("""
+            "kind":"heat-result","weight":72,"at":1795600420000,"grounds":"confirmed","lanes":[],"step":null,"place":null,"ms":null,"due":null,"chance":null,"earlier":{"heat":"h0","title":"Heat 0","division":null,"teams":["Team 1"],"official":true,"ms":300000,"worth":66,"score":null,"roundsAndReps":null,"second":"Team 2","aheadMs":4200,"aheadWorth":null,"kept":false},"ofDay":false}
+            """.Trim(), json, StringComparison.Ordinal);
+        Assert.Equal(told.Callouts, JsonSerializer.Deserialize<ForecastFrame>(json, WireJson.Options)!.Callouts);
+    }
+
+    [Fact]
     public void What_only_rounds_by_the_clock_have_stands_where_they_are_and_nowhere_else()
     {
         var told = new CalloutSheet(

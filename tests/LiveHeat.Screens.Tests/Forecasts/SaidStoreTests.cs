@@ -63,6 +63,24 @@ public sealed class SaidStoreTests : BunitContext
     }
 
     [Fact]
+    public async Task An_earlier_heats_result_that_was_said_is_not_said_again_in_the_next_heat()
+    {
+        var result = new EarlierResult(new HeatId("h0"), "Heat 0", null, ["Harbour Anvils"], true, 300_000, 80);
+        var frame = Frame("won") with { Callouts = [Frame("won").Callouts[0] with { Kind = CalloutKind.HeatResult, Lanes = [], Earlier = result }] };
+        var keeping = browser.SetupVoid("keep", _ => true);
+        keeping.SetVoidResult();
+        browser.Setup<string[]?>("kept", "said.e1.h0").SetResult([]);
+        browser.Setup<string[]?>("kept", "said.e1.h2").SetResult([]);
+        var store = await Loaded(frame);
+        Assert.Equal(["won"], Told(store, frame));
+
+        await store.Said(frame, "won");
+        await store.ReadFor(frame with { Heat = new HeatId("h2") });
+        Assert.Empty(Told(store, frame with { Heat = new HeatId("h2") }));
+        Assert.Equal("said.e1.h0", keeping.Invocations.Single().Arguments[0]);
+    }
+
+    [Fact]
     public async Task What_is_too_old_is_gone_though_no_newer_forecast_comes()
     {
         var frame = Frame("a");

@@ -57,6 +57,27 @@ public sealed class ForecastPushTests(SharedFloor shared) : FloorTest(shared)
     }
 
     [Fact]
+    public async Task A_result_that_comes_in_is_pushed_to_whoever_watches_the_next_heat_though_nothing_happens_there()
+    {
+        var first = await Floor.Run(lanes: 2);
+        var next = await Floor.Call(lanes: 2);
+        await first[1].Finish(9, afterSeconds: 300);
+        await first[2].Finish(9, afterSeconds: 5);
+        await using var announcer = await HubViewer.Connect(Floor.Visitor());
+        await announcer.Watch(next.Id);
+        Assert.Empty((await announcer.WatchForecast())!.Callouts);
+
+        await first.EndAndFreeze();
+        var posted = await announcer.Forecasts.First(forecast => forecast.Callouts.Count > 0);
+        Assert.Equal((CalloutKind.HeatResult, first.Id, false), (posted.Callouts[0].Kind, posted.Callouts[0].Earlier!.Heat.Value, posted.Callouts[0].Earlier!.Official));
+
+        await first.Certify();
+        var signed = await announcer.Forecasts.First(forecast => forecast.Callouts.Any(callout => callout.Earlier!.Official));
+        Assert.Equal(5_000, signed.Callouts[0].Earlier!.AheadMs);
+        Assert.All(announcer.Forecasts.All, forecast => Assert.Equal(next.Id, forecast.Heat.Value));
+    }
+
+    [Fact]
     public async Task What_is_foretold_is_made_once_a_second_and_what_is_said_from_the_newest_fact()
     {
         var heat = await Floor.Run(lanes: 2);
