@@ -61,6 +61,7 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                 {
                     // Whoever follows the floor has this heat on the screen still; the one that is current now need not change by itself.
                     Wake(current, stopping);
+                    viewers.OfferProgram();
                 }
 
                 wasCurrent = current == session;
@@ -76,8 +77,8 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);
                     viewers.OfferProgram();
-                }
                     TellResult(session, frame.Phase, stopping);
+                }
 
                 await Task.Delay(Pause, stopping);
             }
@@ -93,7 +94,6 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
         }
     }
 
-    private async Task PublishPhones(CancellationToken stopping)
     /// <summary>A result that came in is worth saying where the next heat is on, of which nothing need have changed.</summary>
     private void TellResult(HeatSession session, Phase phase, CancellationToken stopping)
     {
@@ -106,6 +106,7 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
         }
     }
 
+    private async Task PublishPhones(CancellationToken stopping)
     {
         while (!stopping.IsCancellationRequested)
         {

@@ -8,6 +8,9 @@ namespace LiveHeat.Server.Heats;
 /// <summary>The heats in memory. A heat is read from the ledger when it is first asked for.</summary>
 public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
 {
+    /// <summary>So long a result stays on the screens though the next heat is called, milliseconds of the timebase.</summary>
+    private const long ResultHeld = 120_000;
+
     private readonly ConcurrentDictionary<HeatId, Lazy<Task<HeatSession>>> sessions = new();
     private volatile bool allRead;
 
@@ -57,10 +60,15 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
     /// <summary>The heat that a board shows by itself: the live one, else the one called last; null when none was called.</summary>
     /// <remarks>
     /// The next heat's call takes no screen away from one that runs. Of two live heats it is the one called last, which went last too: the other may be one that
-    /// nobody ended, and would keep the screens. A heat whose start was recalled is called again.
+    /// nobody ended, and would keep the screens. A heat whose start was recalled is called again. A heat that ends while the next waits keeps the screens for a while:
+    /// docs/decisions/0005-a-result-is-held.md.
     /// </remarks>
-    public HeatSession? Current() =>
-        Open().Where(session => session.State.Snapshot is not null).MaxBy(session => (session.State.IsLive, session.State.StandsCalledAt));
+    public HeatSession? Current()
+    {
+        var called = Open().Where(session => session.State.Snapshot is not null).ToList();
+        var next = called.MaxBy(session => (session.State.IsLive, session.State.StandsCalledAt));
+        return next is { State.Told: Phase.Called } ? called.Where(session => IsHeld(session, next)).MaxBy(session => session.State.EndedAt) ?? next : next;
+    }
 
     /// <inheritdoc/>
     public void Dispose()
@@ -70,6 +78,10 @@ public sealed class HeatSessions(HeatLedger ledger, Timebase time) : IDisposable
             session.Dispose();
         }
     }
+
+    /// <summary>Whether it ended a moment ago while the other stood called. A call that comes after the end takes the screens: whoever calls then has seen the result.</summary>
+    private bool IsHeld(HeatSession session, HeatSession next) =>
+        session.State is { Told: Phase.Ended or Phase.Frozen or Phase.Certified, EndedAt: { } ended } && ended >= next.State.StandsCalledAt && time.Now - ended < ResultHeld;
 
     private async Task<HeatSession> Open(HeatId heat)
     {

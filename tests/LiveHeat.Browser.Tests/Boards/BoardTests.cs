@@ -30,9 +30,13 @@ public sealed class BoardTests(Hall hall) : HallTest(hall)
         await board.HasPlace(1, 1);
         await Expect(board.Main).ToHaveAttributeAsync("data-heat", first.Id);      // a warm-up call takes no screen away from those who work
         await first.Do("end");
+        await board.Shows("result");
+        await Expect(board.Main).ToHaveAttributeAsync("data-heat", first.Id);      // the next one waits until the hall has seen the result
+        await second.Ready();
+        await second.Do("schedule-start", new { inMs = 8_000 });
         await Expect(board.Main).ToHaveAttributeAsync("data-heat", second.Id);
         await Expect(board.Lanes).ToHaveCountAsync(2);
-        await board.Shows("before");
+        await board.Shows("count-down");
     }
 
     [Fact]

@@ -88,12 +88,14 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
         await Expect(title).ToHaveTextAsync(running.Title);
 
         await running.Do("end");
+        await Expect(screen.Act($"turn-{running.Id}")).ToContainTextAsync("ended");
+        await Expect(title).ToHaveTextAsync(running.Title);
+        await called.RunsSince(1_000);
         await Expect(title).ToHaveTextAsync(called.Title);
         await screen.Press($"turn-{running.Id}");
         await Expect(title).ToHaveTextAsync(running.Title);
-        await called.RunsSince(1_000);
         await Expect(screen.Act($"turn-{called.Id}")).ToContainTextAsync("running");
-        await Expect(title).ToHaveTextAsync(running.Title);
+        await Expect(screen.Act("stays")).ToBeVisibleAsync();
     }
 
     [Fact]

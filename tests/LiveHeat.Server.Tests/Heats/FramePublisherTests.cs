@@ -85,11 +85,47 @@ public sealed class FramePublisherTests(SharedFloor shared) : FloorTest(shared)
         await board.Frames.First(pushed => pushed.Frame.Heat.Value == first.Id && pushed.Frame.Sequence >= tapped.Sequence);
         Assert.DoesNotContain(board.Frames.All, pushed => pushed.Frame.Heat.Value == second.Id);
 
-        // Nothing happens in the second heat: it is pushed since it is the current one now.
+        // The result is held; then nothing happens in the second heat: it is pushed since it is the current one now.
         await first.Do(floor.Organiser, "end");
+        await board.Frames.First(pushed => pushed.Frame.Heat.Value == first.Id && pushed.Frame.Phase == Phase.Ended);
+        Assert.DoesNotContain(board.Frames.All, pushed => pushed.Frame.Heat.Value == second.Id);
+        var lists = board.Programs.All.Count;
+        floor.Time.Advance(TimeSpan.FromSeconds(120));
         var next = await board.Frames.First(pushed => pushed.Frame.Heat.Value == second.Id);
         Assert.Equal((Phase.Called, seated.Seat), (next.Frame.Phase, next.Frame.Lanes[0].Seat?.Value));
-        Assert.NotEmpty(board.Programs.All);
+        await board.Programs.First(_ => board.Programs.All.Count > lists);     // the list of heats names the current one
+    }
+
+    [Fact]
+    public async Task A_result_is_held_for_two_minutes_or_until_the_next_counts_down_and_a_call_after_the_end_takes_the_screens()
+    {
+        await using var floor = await TestFloor.Open();
+        async Task<string> Current() => (await floor.Visitor().Get("/api/program")).Json.GetProperty("current").GetString()!;
+        var first = await floor.Run(lanes: 1);
+        var second = await floor.Call(lanes: 1);
+        await second.Seat(1, ready: true);
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        await first.EndAndFreeze();
+        await first.Certify();
+        floor.Time.Advance(TimeSpan.FromSeconds(119));
+        Assert.Equal(first.Id, await Current());           // the next is ready, and this one is signed
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        Assert.Equal(second.Id, await Current());
+
+        await second.Go();
+        var third = await floor.Call(lanes: 1);
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        await second.Do(floor.Organiser, "end");
+        Assert.Equal(second.Id, await Current());
+        await third.Seat(1, ready: true);
+        await third.Do(floor.Organiser, "schedule-start", new { inMs = 3000 });
+        Assert.Equal(third.Id, await Current());
+
+        floor.Time.Advance(TimeSpan.FromSeconds(4));
+        await third.Do(floor.Organiser, "end");
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        var fourth = await floor.Call(lanes: 1);
+        Assert.Equal(fourth.Id, await Current());
     }
 
     [Fact]

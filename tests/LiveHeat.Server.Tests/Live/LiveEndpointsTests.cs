@@ -71,7 +71,7 @@ public sealed class LiveEndpointsTests(SharedFloor shared) : FloorTest(shared)
     }
 
     [Fact]
-    public async Task Current_is_the_heat_that_runs_though_the_next_is_called_and_the_next_when_it_ends()
+    public async Task Current_is_the_heat_that_runs_though_the_next_is_called_and_the_next_when_its_result_was_held()
     {
         await using var floor = await TestFloor.Open();     // what another test left running would be current too
         var running = await floor.Run(lanes: 1);
@@ -83,6 +83,8 @@ public sealed class LiveEndpointsTests(SharedFloor shared) : FloorTest(shared)
         Assert.Equal((running.Id, 304), (first.Read<LiveHeatFrame>().Heat.Value, (await Again()).Status));
 
         await running.Do(floor.Organiser, "end");
+        Assert.Equal(running.Id, (await Again()).Read<LiveHeatFrame>().Heat.Value);      // its result is held
+        floor.Time.Advance(TimeSpan.FromMinutes(2));
         Assert.Equal(called.Id, (await Again()).Read<LiveHeatFrame>().Heat.Value);
     }
 
