@@ -15,6 +15,9 @@ public static partial class DeskWords
     public static string Codes => Words[nameof(Codes)];
     public static string Announcer => Words[nameof(Announcer)];
     public static string Board => Words[nameof(Board)];
+    /// <summary>The link to a board of two heats, by their numbers.</summary>
+    public static string BothOnOneBoard(int left, int right) => Words.Say(nameof(BothOnOneBoard), left, right);
+
     public static string Standings => Words[nameof(Standings)];
     public static string Ground => Words[nameof(Ground)];
     public static string GroundHelp => Words[nameof(GroundHelp)];
