@@ -167,6 +167,25 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
             }
             """));
 
+    [Theory]
+    [InlineData("en", "Open: A leads. Masters: D leads. | Open: A and B share the lead. Masters: D leads. | A leads. B is 7 s behind. | Result, unofficial. Open: First: A, 5:12.3. Masters: First: D, 5:12.3.")]
+    [InlineData("de", "Open: A führt. Masters: D führt. | Open: A und B liegen gemeinsam vorn. Masters: D führt. | A führt. B liegt 7 s zurück. | Ergebnis, inoffiziell. Open: Erster: A, 5:12,3. Masters: Erster: D, 5:12,3.")]
+    public async Task Who_is_first_is_told_to_screen_readers_with_the_division_where_there_are_two(string language, string told)
+    {
+        var page = await Page(800, 600);
+        await page.GotoAsync($"{Hall.Site}health?lang={language}");
+        Assert.Equal(told, await page.EvaluateAsync<string>("""
+            async () => {
+              const { summaryOf } = await import('/floor/board/summary.js');
+              const floor = divisions => ['A', 'B', 'C', 'D'].map((name, at) => ({ lane: at + 1, name, group: divisions[at], divisionName: divisions[at] }));
+              const at = (places, phase = 'running') => ({ phase, capMs: 0, lanes: places.map((place, nth) => ({ lane: nth + 1, place, worth: 9, open: 2, tied: false, status: phase === 'ended' ? 'finished' : 'working', officialMs: 312_300, gapMs: place === 1 ? null : 7_000 })) });
+              const one = { lanes: floor(['Open', 'Open', 'Open', 'Open']) }, two = { lanes: floor(['Open', 'Open', 'Open', 'Masters']) };
+              return [[two, at([1, 2, 3, 1]), 'running'], [two, at([1, 1, 3, 1]), 'running'], [one, at([1, 2, 3, 4]), 'running'], [two, at([1, 2, 3, 1], 'ended'), 'result']]
+                .map(([sheet, frame, scene]) => summaryOf(sheet, frame, scene, null).text).join(' | ').replaceAll('\u00a0', ' ');
+            }
+            """));
+    }
+
     /// <summary>On a full screen 1786 pixels wide, wherever two divisions' lines are along strips that begin at 560 and end at 1490.</summary>
     [Fact]
     public async Task Labels_of_the_cap_pace_never_stand_on_each_other() =>

@@ -27,6 +27,22 @@ public sealed class OverlayLookTests(Hall hall) : HallTest(hall)
         Assert.Empty(faults);
     }
 
+    [Theory]
+    [InlineData("third", 4)]
+    [InlineData("full", 20)]
+    public async Task Where_two_divisions_lead_it_says_of_what(string overlay, int lanes)
+    {
+        var stage = new BoardStage(await Page(1920, 1080));
+        await stage.Begin(Hall.Site, lanes, mixed: true, overlay: overlay);
+        await stage.Show("running");
+        var leaders = await stage.Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll(".lane[data-place='1']")].filter(lane => lane.offsetParent).map(lane => lane.querySelector('.lane-label').innerText.replace(/\s+/g, ' ').trim())
+            """);
+
+        Assert.NotEmpty(leaders);      // of several pages the first one is shown
+        Assert.All(leaders, told => Assert.Matches("^1(st)? (Open|Masters 45\\+)", told));
+    }
+
     /// <summary>Where the tape with its roll ends is what the team has done of the expected time: 8 rounds of 40 s and 44 s, 7 tags of 2 s, 4 s to the line.</summary>
     [Theory]
     [InlineData("third")]

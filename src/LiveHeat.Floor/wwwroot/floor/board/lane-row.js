@@ -18,7 +18,7 @@ export class LaneRow {
     /** @type {any} */ this.lane = null;
     this.scene = '';
     /** @type {{who?: string, what?: string, round?: string, next?: string, crew?: string[]}|null} */ this.pieces = null;
-    this.workKey = this.standingKey = '';
+    this.workKey = this.standingKey = this.besideText = '';
     this.toldNext = '';
     this.short = false;               // no line tells who works
     /** @type {() => number|null} */ this.clock = () => null;
@@ -171,12 +171,14 @@ export class LaneRow {
     const after = this.scene === 'result';
     this.rank.replaceChildren(...(after ? ordinalOf(place) : []));
     this.place.replaceChildren(...(after ? [] : ordinalOf(place)));
+    this.besideText = beside;
     say(this.beside, beside);
     this.fitStanding();
   }
 
   fitStanding() {
     if (!this.standing.clientWidth) return;
+    say(this.beside, this.besideText);
     const { paddingLeft, paddingRight, columnGap } = getComputedStyle(this.label);
     const inner = this.label.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight), gap = parseFloat(columnGap) || 0;
     const ending = this.place.querySelector('small'), beside = () => fitLine(this.beside, inner - this.place.offsetWidth - gap, 'right');
@@ -188,6 +190,17 @@ export class LaneRow {
     const left = inner - this.place.offsetWidth - this.beside.offsetWidth - 2 * gap;
     if (left > 0) fitLine(this.division, left);
     this.division.hidden = left <= 0 || !isReadable(this.division, this.least);
+    this.tellDivision(inner - this.place.offsetWidth - gap);
+  }
+
+  /** Two that are first and lead, and nothing that says of what: where there is no room for the division beside it, it stands in the place of the word. */
+  tellDivision(room) {
+    if (this.besideText !== words.leads || (!this.division.hidden && getComputedStyle(this.division).display !== 'none')) return;
+    say(this.beside, this.sheet.divisionName);
+    fitLine(this.beside, room, 'right');
+    if (isReadable(this.beside, this.least)) return;
+    say(this.beside, words.leads);
+    fitLine(this.beside, room, 'right');
   }
 }
 

@@ -26,13 +26,17 @@ function pictureOf(sheet, frame, scene, heatMs) {
   const at = place => frame.lanes.filter(lane => lane.place === place && (lane.worth > 0 || lane.open > 1));
   const first = at(1), second = at(2);
   const told = lanes => lanes.map(lane => names.get(lane.lane)?.name ?? words.lane(lane.lane));
+  const groups = new Set(sheet.lanes.map(lane => lane.group)).size;
+  const divisions = groups > 1 ? [...new Set(sheet.lanes.map(lane => lane.divisionName))].map(division => ({ division, leading: first.filter(lane => names.get(lane.lane)?.divisionName === division) })) : [];
   if (scene === 'result') {
-    const text = first.map(lane => words.spoken.first(told([lane])[0], scoreOf(lane))).join(' ');
+    const best = lane => words.spoken.first(told([lane])[0], scoreOf(lane));
+    const text = groups > 1 ? divisions.flatMap(({ division, leading }) => leading.map(lane => words.spoken.of(division, best(lane)))).join(' ') : first.map(best).join(' ');
     return { key: `${frame.phase}${frame.revision}`, text: words.spoken.result(words.status[frame.phase], text) };
   }
   if (frame.phase === 'halted') return { key: 'halted', text: words.halted };
-  const groups = new Set(sheet.lanes.map(lane => lane.group)).size;
-  const parts = first.length && first.length < 4 ? [words.spoken.leads(told(first), groups > 1)] : [];
+  const few = leading => leading.length > 0 && leading.length < 4;
+  const parts = groups > 1 ? divisions.filter(({ leading }) => few(leading)).map(({ division, leading }) => words.spoken.of(division, words.spoken.leads(told(leading))))
+    : few(first) ? [words.spoken.leads(told(first))] : [];
   const gap = groups === 1 && first.length === 1 && second.length === 1 ? behindOf(second[0], names.get(second[0].lane)) : '';
   if (gap) parts.push(words.spoken.second(told(second)[0], gap));
   if (heatMs !== null) parts.push(words.spoken.left(Math.max(0, Math.floor((frame.capMs - heatMs) / 60_000))));

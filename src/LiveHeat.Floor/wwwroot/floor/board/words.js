@@ -135,7 +135,8 @@ export const words = {
   spoken: {
     before: (heat, count) => told.count('spoken.before', count, { heat }),
     countDown: seconds => told.count('spoken.count-down', seconds),
-    leads: (names, divisions) => (names.length > 1 && !divisions ? say('spoken.share', { names: told.list(names) }) : told.count('spoken.leads', names.length, { names: told.list(names) })),
+    leads: names => (names.length > 1 ? say('spoken.share', { names: told.list(names) }) : say('spoken.leads', { names: told.list(names) })),
+    of: (division, sentence) => say('spoken.of', { division, sentence }),
     second: (name, gap) => say('spoken.second', { name, gap }),
     left: minutes => (minutes < 1 ? say('spoken.left.less') : told.count('spoken.left', minutes)),
     result: (status, first) => say('spoken.result', { status, first }),
