@@ -25,9 +25,9 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
         var screen = await Announcer(820, 1180);
         await screen.OrderIs("Harbour Anvils", "Tin Whistle Four");
 
-        // Four times the other team goes past; a busy machine may delay some, not all.
+        // Five times the other team goes past. The usual turn keeps to it; of a busy machine one or two may be late.
         var took = new List<double>();
-        for (var turn = 0; turn < 4; turn++)
+        for (var turn = 0; turn < 5; turn++)
         {
             var (lane, team) = turn % 2 == 0 ? (2, "Tin Whistle Four") : (1, "Harbour Anvils");
             await Watch(screen.Page, $"{team} take the lead");
@@ -35,7 +35,7 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
             took.Add(await SinceAnswered(screen.Page));
         }
 
-        Assert.InRange(took.Min(), double.MinValue, Second);
+        Assert.True(took.Order().ElementAt(took.Count / 2) <= Second, $"Milliseconds to the first line: {string.Join(", ", took)}");
         var first = screen.Act("callout-first");
         await Expect(first).ToHaveAttributeAsync("data-kind", "lead");
         await Expect(first.Locator("[data-act='reason']")).ToContainTextAsync("confirmed");
@@ -44,8 +44,8 @@ public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
 
         await first.Locator("[data-act='said']").ClickAsync();
         await Expect(screen.Page.Locator($"[data-callout='{id}']")).ToHaveCountAsync(0);
-        await heat.Add(2, 6, 90_000);
-        await Expect(first.Locator("[data-act='sentence']")).ToContainTextAsync("Tin Whistle Four take the lead");
+        await heat.Add(1, 7, 100_000);
+        await Expect(first.Locator("[data-act='sentence']")).ToContainTextAsync("Harbour Anvils take the lead");
         await Expect(screen.Page.Locator($"[data-callout='{id}']")).ToHaveCountAsync(0);
     }
 
