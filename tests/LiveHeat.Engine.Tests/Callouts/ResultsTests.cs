@@ -36,7 +36,7 @@ public class ResultsTests
 
     [Theory]
     [InlineData("start\nlane 1 step 9 done at 5:00\nlane 2 step 9 done at 5:00.1\nend at 10:10\nfreeze at 12:00")]
-    [InlineData("start\nlane 1 step 9 done at 5:00\nlane 2 step 9 done at 5:04\nlane 2 held at 5:05\nend at 10:10\nfreeze at 12:00")]
+    [InlineData("start\nlane 1 step 9 done at 5:00\nlane 2 step 9 done at 5:04\nlane 2 reads back disputed at 5:05\nend at 10:10\nfreeze at 12:00")]
     [InlineData(Raced)]
     public void Nobody_is_named_while_something_is_open_or_nothing_is_posted(string score) => Assert.Empty(Told("12:10", Heat("h1", score)));
 
