@@ -74,7 +74,8 @@ public class PassagesTests
 
         Assert.InRange(told.Count, 60, 500);
         var (said, held) = (told.Average(one => one.Chance), told.Average(one => one.CameTrue ? 1.0 : 0));
-        Assert.InRange(held, said - 0.15, said + 0.15);
+        Assert.InRange(held, said - 0.08, said + 0.08);
+        Assert.All(Endless, played => Assert.All(played.Forecast.Catches, to => Assert.InRange(played.At + to.InMs, 0, played.Heat.CapMs)));
     }
 
     [Fact]

@@ -62,6 +62,38 @@ public class RemainingTests
         }
     }
 
+    /// <summary>Exactly: the two first moments are kept, whatever the shape between them.</summary>
+    [Theory]
+    [InlineData(0.35)]
+    [InlineData(0.8)]
+    public void The_mean_of_what_is_left_is_the_sum_of_the_means_of_its_steps(double share)
+    {
+        var (heat, at, lane) = JustDone(share);
+        var model = new PaceModel(heat.Lanes, PacePriors.None);
+        var rest = Remaining.Of(model, lane, at);
+        var sum = lane.Plan.Steps.Skip(lane.DoneSteps).Select(step => model.Ahead(lane, step)).Sum(step => new LogNormal(Math.Log(step.Ms), Math.Sqrt(step.Variance)).Mean);
+
+        Assert.Equal(at, rest.FromMs);
+        Assert.InRange(new LogNormal(rest.LogMean, rest.LogDeviation).Mean / sum, 1 - 1e-9, 1 + 1e-9);
+    }
+
+    /// <summary>A set that has lasted a while counts with what is left of it, and not as if it had just begun.</summary>
+    [Theory]
+    [InlineData(0.35, 5_000)]
+    [InlineData(0.35, 60_000)]
+    [InlineData(0.8, 20_000)]
+    public void The_open_step_counts_with_what_is_left_of_it(double share, long lasted)
+    {
+        var (heat, at, lane) = JustDone(share);
+        var model = new PaceModel(heat.Lanes, PacePriors.None);
+        var rest = Remaining.Of(model, lane, at + lasted);
+        var steps = lane.Plan.Steps.Skip(lane.DoneSteps).Select(step => model.Ahead(lane, step)).ToList();
+        var sum = Remaining.Left(steps[0].Ms, steps[0].Variance, lasted).Mean + steps.Skip(1).Sum(step => Remaining.Left(step.Ms, step.Variance, 0).Mean);
+
+        Assert.Equal(at + lasted, rest.FromMs);
+        Assert.InRange(new LogNormal(rest.LogMean, rest.LogDeviation).Mean / sum, 1 - 1e-9, 1 + 1e-9);
+    }
+
     /// <summary>The steps drawn one by one, with all that the model does not know of its factors, and added: what comes out is what one log-normal in their place says.</summary>
     [Theory]
     [InlineData(0.35)]
