@@ -85,7 +85,7 @@ public sealed class PhaseLookTests(Hall hall) : HallTest(hall)
     public async Task Beside_another_heat_who_is_ready_is_told_in_one_line(string language)
     {
         var stage = new BoardStage(await Page(960, 1080));
-        await stage.Begin(Hall.Site, 5, language: language, options: "side=left");
+        await stage.Begin(Hall.Site, 5, mixed: true, language: language, options: "side=left");
         await stage.Show("before");
         var high = await stage.Page.EvaluateAsync<string[]>("""
             () => [...document.querySelectorAll('.lane:not([hidden]) .lane-ready')].filter(one => one.offsetHeight > parseFloat(getComputedStyle(one).fontSize) * 1.6 || one.scrollWidth > one.clientWidth + 1).map(one => `${one.textContent}: ${one.scrollWidth} of ${one.clientWidth}, ${one.offsetHeight} high`)
