@@ -88,9 +88,10 @@ public class ResultsTests
     [InlineData("start\nend at 12:01\nfreeze at 12:02", false)]
     public void It_is_told_while_the_next_heat_is_called_or_on(string next, bool told) => Assert.Equal(told, ToldIn(HeatScript.Play(next), "12:10", Heat("h1", Posted)).Count > 0);
 
-    [Fact]
-    public void In_a_count_down_nothing_is_told() =>
-        Assert.Empty(HeatCallouts.Of(HeatScript.Play("start"), LiveOrder.Of(HeatScript.Play("start")), [], (HeatForecast.Nothing, Some.Go), Bests.None, Some.Go + -2_000, [Heat("h1", "freeze at -0:30")]).Callouts);
+    [Theory]
+    [InlineData("12:15", false)]
+    [InlineData("12:21", true)]
+    public void In_a_count_down_nothing_is_told(string at, bool told) => Assert.Equal(told, ToldIn(HeatScript.Play("start at 12:20"), at, Heat("h1", Posted)).Count > 0);
 
     private static HeatState Heat(string id, string score, bool certified = false, HeatSnapshot? heat = null)
     {
