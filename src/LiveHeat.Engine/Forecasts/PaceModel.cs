@@ -13,7 +13,7 @@ internal sealed class PaceModel
     /// <summary>Standard deviations of logarithms before a heat, all assumed: teams differ by about 15 %, tire by about 8 % give or take 10 %, and each by 8 % more or less.</summary>
     private const double Team = 0.15, Tiring = 0.08, TiringSpread = 0.10, OwnTiring = 0.08;
 
-    /// <summary>One set differs from the next by about 15 %; so many sets' worth is that assumption.</summary>
+    /// <summary>One set, or one tag, differs from the next by about 15 %; so many of each that assumption is worth.</summary>
     private const double Noise = 0.15, NoiseWorth = 10;
 
     /// <summary>A short step varies more: the tap itself and a stumble weigh more on it. Milliseconds.</summary>
@@ -23,7 +23,7 @@ internal sealed class PaceModel
     private readonly Dictionary<string, int> movements;
     private readonly Dictionary<LaneNumber, int> owns = [];
     private readonly LeastSquares fit;
-    private readonly double variance;
+    private double setVariance = Noise * Noise, tagVariance = Noise * Noise;
 
     /// <summary>Learns from the lanes.</summary>
     /// <param name="lanes">At least one, all of one prescription.</param>
@@ -42,11 +42,9 @@ internal sealed class PaceModel
 
         var seen = lanes.SelectMany(Seen).ToList();
         Count = seen.Count;
-        variance = Noise * Noise;
         fit = new LeastSquares(before, Rows(seen));
-        // The noise of this heat's sets, as far as its own sets tell; then once more with it.
-        var squares = seen.Sum(one => Math.Pow(one.Log - fit.Value(one.Terms), 2) / one.Share);
-        variance = ((NoiseWorth * Noise * Noise) + squares) / (NoiseWorth + seen.Count);
+        // The noise of this heat's sets and that of its tags, as far as it tells itself; then once more with it. A tag that waits for an athlete says nothing of sets.
+        (setVariance, tagVariance) = (NoiseOf(seen.Where(one => !one.Tag)), NoiseOf(seen.Where(one => one.Tag)));
         fit = new LeastSquares(before, Rows(seen));
     }
 
@@ -69,16 +67,32 @@ internal sealed class PaceModel
     public (double Ms, double Variance, (int Coefficient, double Weight)[] Terms) Ahead(LaneState lane, Step step)
     {
         var terms = Terms(lane, step);
-        return (step.ExpectedMs * Math.Exp(fit.Value(terms)), variance * Share(step), terms);
+        return (step.ExpectedMs * Math.Exp(fit.Value(terms)), Variance(IsTag(step)) * Share(step), terms);
     }
 
     /// <summary>See <see cref="LeastSquares.Rounded"/>.</summary>
     public double[] Rounded(double[] weights) => fit.Rounded(weights);
 
+    /// <summary>A tag, or the way across a line: no work.</summary>
+    private static bool IsTag(Step step) => step.Kind is StepKind.Tag or StepKind.Finish;
+
+    private double Variance(bool tag) => tag ? tagVariance : setVariance;
+
+    private double NoiseOf(IEnumerable<Shown> shown)
+    {
+        var (squares, count) = (NoiseWorth * Noise * Noise, NoiseWorth);
+        foreach (var one in shown)
+        {
+            squares += Math.Pow(one.Log - fit.Value(one.Terms), 2) / one.Share;
+            count++;
+        }
+
+        return squares / count;
+    }
+
     private static double Share(Step step) => 1 + (Stumble / step.ExpectedMs);
 
-    private List<LeastSquares.Row> Rows(List<(double Log, double Share, (int, double)[] Terms)> seen) =>
-        seen.ConvertAll(one => new LeastSquares.Row(one.Terms, one.Log, variance * one.Share));
+    private List<LeastSquares.Row> Rows(List<Shown> seen) => seen.ConvertAll(one => new LeastSquares.Row(one.Terms, one.Log, Variance(one.Tag) * one.Share));
 
     private (int, double)[] Terms(LaneState lane, Step step)
     {
@@ -91,7 +105,7 @@ internal sealed class PaceModel
     }
 
     /// <summary>Steps with a known beginning and end.</summary>
-    private IEnumerable<(double Log, double Share, (int, double)[] Terms)> Seen(LaneState lane)
+    private IEnumerable<Shown> Seen(LaneState lane)
     {
         for (var number = 1; number <= lane.DoneSteps; number++)
         {
@@ -99,8 +113,11 @@ internal sealed class PaceModel
             if (lane.Splits[number - 1]?.LaneMs - from is { } ms and > 0)
             {
                 var step = lane.Plan.Steps[number - 1];
-                yield return (Math.Log(ms / (double)step.ExpectedMs), Share(step), Terms(lane, step));
+                yield return new Shown(Math.Log(ms / (double)step.ExpectedMs), IsTag(step), Share(step), Terms(lane, step));
             }
         }
     }
+
+    /// <summary>A step that was done: the logarithm of its duration over what was expected, and what made it.</summary>
+    private readonly record struct Shown(double Log, bool Tag, double Share, (int, double)[] Terms);
 }

@@ -1,3 +1,4 @@
+using LiveHeat.Engine.Workouts;
 using LiveHeat.Testing;
 using LiveHeat.Testing.Paced;
 
@@ -122,5 +123,32 @@ public class ForecastTests
 
         Assert.All(learned, pair => Assert.InRange(Math.Abs(priors.Of(pair.Key.Group, pair.Key.Movement).Mean - pair.Value.Mean), 0, 0.05 + Math.Abs(pair.Value.Mean * 0.2)));
         Assert.All(learned, pair => Assert.True(priors.Of(pair.Key.Group, pair.Key.Movement).Variance < PacePriors.None.Of(pair.Key.Group, pair.Key.Movement).Variance));
+    }
+
+    [Fact]
+    public void Tags_that_wait_for_somebody_make_steady_sets_no_less_sure()
+    {
+        var (steady, waiting) = (Widths(tagMs: _ => 2_000), Widths(tagMs: tag => tag % 2 == 0 ? 600 : 9_000));
+
+        Assert.All(steady.Zip(waiting), pair => Assert.InRange(pair.Second / (double)pair.First, 1, 2));
+    }
+
+    /// <summary>How wide the intervals of four teams are, two thirds through nine rounds of which every set takes what was expected of it.</summary>
+    private static List<long> Widths(Func<int, int> tagMs)
+    {
+        var snapshot = Some.Snapshot(4, Some.Workout(prescriptions: Some.Prescription(rounds: 9, capMs: 1_200_000)));
+        var script = new HeatScript(snapshot).Then("start");
+        var plan = script.State.Lanes[0].Plan;
+        var at = new long[4];
+        foreach (var step in plan.Steps.Take(plan.LastStep * 2 / 3))
+        {
+            for (var lane = 0; lane < 4; lane++)
+            {
+                at[lane] += step.Kind == StepKind.Tag ? tagMs(step.Leg + lane) : step.ExpectedMs;
+                script = script.Then($"lane {lane + 1} step {step.Number} done at {at[lane] / 60_000}:{at[lane] % 60_000 / 1000:00}.{at[lane] % 1000 / 10:00}");
+            }
+        }
+
+        return [.. Forecast.Of(script.State, Some.Go + at.Max(), PacePriors.None, 1).Select(lane => lane.LateMs - lane.EarlyMs)];
     }
 }
