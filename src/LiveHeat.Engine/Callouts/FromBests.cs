@@ -22,7 +22,7 @@ internal static class FromBests
             // Of the day it weighs whole, of this heat alone three quarters.
             if ((inHeat || ofDay) && !floor.Doubts(best.Lane.Lane) && floor.Weight(kind, 1, at, ofDay ? 1 : 0.75) is { } weight)
             {
-                yield return new Callout($"{kind}.{best.Lane.Lane}.{best.Step}".ToLowerInvariant(), kind, weight, at, CalloutGrounds.Confirmed, [best.Lane.Lane])
+                yield return new Callout($"{kind}.{floor.Heat.Clock.Start!.Id}.{best.Lane.Lane}.{best.Step}".ToLowerInvariant(), kind, weight, at, CalloutGrounds.Confirmed, [best.Lane.Lane])
                 {
                     Step = best.Step,
                     Ms = best.Ms,

@@ -97,7 +97,7 @@ internal static class FromForecast
         // Two lanes in one race are the same race whichever leads.
         var named = kind == CalloutKind.CloseRace ? numbers.Order() : numbers.AsEnumerable();
         return floor.Weight(kind, place, at, share) is { } weight
-            ? new Callout($"{kind}.{string.Join('.', named)}.{stage}".ToLowerInvariant(), kind, weight, at, CalloutGrounds.Pace, numbers)
+            ? new Callout($"{kind}.{floor.Heat.Clock.Start!.Id}.{string.Join('.', named)}.{stage}".ToLowerInvariant(), kind, weight, at, CalloutGrounds.Pace, numbers)
             : null;
     }
 }

@@ -20,6 +20,8 @@ internal static class ResultCalloutWords
             _ when Ahead(result) is { } ahead => Words.Say("result.ahead", of, teams, score, ahead, result.Second!),
             _ => Words.Say("result", of, teams, score),
         };
+        // A unit may be short for something and bring a full stop of its own.
+        sentence = sentence.EndsWith("..", StringComparison.Ordinal) ? sentence[..^1] : sentence;
         return result.Official ? sentence : Words.Say("result.open", sentence);
     }
 

@@ -168,8 +168,8 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
             """));
 
     [Theory]
-    [InlineData("en", "Open: A leads. Masters: D leads. | Open: A and B share the lead. Masters: D leads. | A leads. B is 7 s behind. | Result, unofficial. Open: First: A, 5:12.3. Masters: First: D, 5:12.3.")]
-    [InlineData("de", "Open: A führt. Masters: D führt. | Open: A und B liegen gemeinsam vorn. Masters: D führt. | A führt. B liegt 7 s zurück. | Ergebnis, inoffiziell. Open: Erster: A, 5:12,3. Masters: Erster: D, 5:12,3.")]
+    [InlineData("en", "Open: A leads. Masters: D leads. | Open: A and B share the lead. Masters: D leads. | A leads. B is 7 s behind. | Result, unofficial. Open: First: A, 5:12.3. Masters: First: D, 5:12.3. | Result, unofficial. First: A, 9 reps.")]
+    [InlineData("de", "Open: A führt. Masters: D führt. | Open: A und B liegen gemeinsam vorn. Masters: D führt. | A führt. B liegt 7 s zurück. | Ergebnis, inoffiziell. Open: Erster: A, 5:12,3. Masters: Erster: D, 5:12,3. | Ergebnis, inoffiziell. Erster: A, 9 Wdh.")]
     public async Task Who_is_first_is_told_to_screen_readers_with_the_division_where_there_are_two(string language, string told)
     {
         var page = await Page(800, 600);
@@ -180,7 +180,8 @@ public sealed class BoardModulesTests(Hall hall) : ModuleTest(hall)
               const floor = divisions => ['A', 'B', 'C', 'D'].map((name, at) => ({ lane: at + 1, name, group: divisions[at], divisionName: divisions[at] }));
               const at = (places, phase = 'running') => ({ phase, capMs: 0, lanes: places.map((place, nth) => ({ lane: nth + 1, place, worth: 9, open: 2, tied: false, status: phase === 'ended' ? 'finished' : 'working', officialMs: 312_300, gapMs: place === 1 ? null : 7_000 })) });
               const one = { lanes: floor(['Open', 'Open', 'Open', 'Open']) }, two = { lanes: floor(['Open', 'Open', 'Open', 'Masters']) };
-              return [[two, at([1, 2, 3, 1]), 'running'], [two, at([1, 1, 3, 1]), 'running'], [one, at([1, 2, 3, 4]), 'running'], [two, at([1, 2, 3, 1], 'ended'), 'result']]
+              const ended = at([1, 2, 3, 4], 'ended'), capped = { ...ended, lanes: ended.lanes.map(lane => ({ ...lane, status: 'capped', officialMs: null })) };
+              return [[two, at([1, 2, 3, 1]), 'running'], [two, at([1, 1, 3, 1]), 'running'], [one, at([1, 2, 3, 4]), 'running'], [two, at([1, 2, 3, 1], 'ended'), 'result'], [one, capped, 'result']]
                 .map(([sheet, frame, scene]) => summaryOf(sheet, frame, scene, null).text).join(' | ').replaceAll('\u00a0', ' ');
             }
             """));

@@ -53,6 +53,20 @@ public class ForetoldTests
     }
 
     [Fact]
+    public void After_a_recalled_start_the_same_is_worth_saying_again()
+    {
+        string[] Ids(string before)
+        {
+            var foretold = SaidAt.Of(before + TwoAtWork, "2:15", SaidAt.Foretold(tags: [new TagToCome(Some.Lane(1), 6, 5_000)], lanes: SaidAt.Lane(2, 0.5)));
+            var fastest = SaidAt.Of($"{before}start\nlane 1 step 1 done at 0:20", "0:21", earlier: Bests.Of(HeatScript.Play("start\nlane 1 step 1 done at 0:25")));
+            return [SaidAt.One(foretold, CalloutKind.TagToCome).Id, SaidAt.One(foretold, CalloutKind.CapInDoubt).Id, SaidAt.One(fastest, CalloutKind.FastestSet).Id];
+        }
+
+        Assert.Equal(Ids(""), Ids(""));
+        Assert.Empty(Ids("").Intersect(Ids("start\nrecall\n")));
+    }
+
+    [Fact]
     public void Two_teams_with_even_chances_race_for_the_place()
     {
         var forecast = SaidAt.Foretold(lanes: [SaidAt.Lane(1, 1, 0.1, 0.5, 0.4), SaidAt.Lane(2, 1, 0.1, 0.45, 0.45), SaidAt.Lane(3, 1, 0.8, 0.05, 0.15)]);

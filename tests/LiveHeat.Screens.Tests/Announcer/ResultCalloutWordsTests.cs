@@ -49,6 +49,14 @@ public sealed class ResultCalloutWordsTests : IDisposable
             Told("en", CalloutKind.HeatResult, Won() with { Division = null, Ms = null, Second = "Quarry Lights", AheadWorth = 14 }).Sentence);
     }
 
+    [Theory]
+    [InlineData("en", "Heat 12: Harbour Anvils win with 80 reps.")]
+    [InlineData("es", "Heat 12: Harbour Anvils ganan con 80 reps.")]
+    [InlineData("fr", "Heat 12 : Harbour Anvils gagnent avec 80 rép.")]
+    [InlineData("de", "Heat 12: Harbour Anvils gewinnen mit 80 Wdh.")]
+    public void A_unit_with_a_full_stop_ends_the_sentence(string language, string sentence) =>
+        Assert.Equal(sentence, Told(language, CalloutKind.HeatResult, Won() with { Division = null, Ms = null }).Sentence);
+
     private static (string Sentence, string Reason) Told(string language, CalloutKind kind, EarlierResult result)
     {
         CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(language);

@@ -140,6 +140,7 @@ export const words = {
     second: (name, gap) => say('spoken.second', { name, gap }),
     left: minutes => (minutes < 1 ? say('spoken.left.less') : told.count('spoken.left', minutes)),
     result: (status, first) => say('spoken.result', { status, first }),
-    first: (name, score) => say('spoken.first', { name, score }),
+    // A unit may be short for something and bring a full stop of its own.
+    first: (name, score) => say('spoken.first', { name, score }).replace(/\.\.$/, '.'),
   },
 };
