@@ -1,7 +1,5 @@
 using Microsoft.Playwright;
 
-[assembly: CollectionBehavior(DisableTestParallelization = true)]
-
 namespace LiveHeat.Browser;
 
 /// <summary>One headless Chromium for all tests of a class: the one installed on this machine, never a downloaded one.</summary>

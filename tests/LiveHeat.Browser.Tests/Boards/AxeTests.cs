@@ -37,11 +37,8 @@ public sealed class AxeTests(Hall hall) : HallTest(hall)
 
     /// <summary>Every scene of the board and of what a video mix lays over its picture. The ground's picture is left out, since axe-core judges no colour above one.</summary>
     [Theory]
-    [InlineData("dark", 4, false, "", null)]
-    [InlineData("dark", 10, true, "", null)]
     [InlineData("dark", 20, false, "", null)]
     [InlineData("light", 10, true, "", null)]
-    [InlineData("light", 20, false, "", null)]
     [InlineData("dark", 10, false, "side=left", null)]
     [InlineData("dark", 4, false, "", "third")]
     [InlineData("dark", 4, false, "", "full")]

@@ -6,6 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>What takes turns with the lanes: message, briefing, standings.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class BetweenTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

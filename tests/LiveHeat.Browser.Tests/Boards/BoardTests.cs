@@ -6,6 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>The big screen as it follows the floor: by itself, from heat to heat, and never blank.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class BoardTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel"), new(3, "Quarry Lights", "Pip", "Lars")];

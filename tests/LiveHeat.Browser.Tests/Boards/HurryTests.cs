@@ -4,6 +4,7 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>The last minute before a time cap, which the whole hall must see, and the cap itself.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class HurryTests(Hall hall) : ModuleTest(hall)
 {
     /// <summary>A cap of 12 minutes; with two divisions the second has 13. Heat time in milliseconds: what stands at the right of the head.</summary>

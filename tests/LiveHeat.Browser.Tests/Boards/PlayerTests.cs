@@ -4,6 +4,7 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>What plays a heat again on the board (replay.js): ReplayTests looks at it on the screen.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class PlayerTests(Hall hall) : ModuleTest(hall)
 {
     /// <summary>Three moments at 100, 200 and 900 on a clock that stands; what is shown after each act.</summary>

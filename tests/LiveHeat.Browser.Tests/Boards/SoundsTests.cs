@@ -4,6 +4,7 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>What the hall hears, and when: on the server's clock, told to the sound card ahead of time.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class SoundsTests(Hall hall) : ModuleTest(hall)
 {
     [Theory]

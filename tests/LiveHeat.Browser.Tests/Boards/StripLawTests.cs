@@ -5,6 +5,7 @@ using Microsoft.Playwright;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>What the strip promises whatever a lane does: the estimate never passes a boundary that nobody confirmed, and falls back by no more than it was wrong.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class StripLawTests(Hall hall) : ModuleTest(hall)
 {
     /// <summary>400 lanes made from numbers: faster and slower than expected, counted and not, with frames that come late.</summary>

@@ -6,6 +6,7 @@ using Microsoft.Playwright;
 namespace LiveHeat.Browser.Crash;
 
 /// <summary>"On phone" is a promise: the browser is killed at the very moment it says so, with the network away, and the tap is there.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class KilledBrowserTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 9;

@@ -5,6 +5,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Crash;
 
 /// <summary>A phone that cannot keep a tap says so: at once, and where it can be known before, before the heat.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class NotStoredTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 10;

@@ -5,6 +5,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Crash;
 
 /// <summary>The server's disk refuses writes: what the people see of it.</summary>
+[Collection(OneAtATime.Name)]
 public sealed partial class RefusingDiskTests
 {
     [Fact]

@@ -7,6 +7,7 @@ using Microsoft.Data.Sqlite;
 namespace LiveHeat.Browser.Crash;
 
 /// <summary>The machine is gone, and an old backup is all there is: the phones still have what came after it.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class RestoredBackupTests
 {
     private const int PadLane = 1;

@@ -3,6 +3,7 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Floor;
 
 /// <summary>The clock that pad and board share. Where a number is published, its source stands beside it.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class ClockTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly string[] Clock = ["/floor/clock.js"];

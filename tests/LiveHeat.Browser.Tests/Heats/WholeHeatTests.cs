@@ -5,6 +5,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Heats;
 
 /// <summary>The main job, on real input: two judges' phones, the big screen, the announcer and the desk, from join codes to a certified result.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class WholeHeatTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

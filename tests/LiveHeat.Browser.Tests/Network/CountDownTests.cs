@@ -6,6 +6,7 @@ using LiveHeat.Testing.Hosting.Faults;
 namespace LiveHeat.Browser.Network;
 
 /// <summary>The server goes in the middle of a count-down and comes back: everybody starts at the instant that was said.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class CountDownTests
 {
     private const int InMs = 12_000;

@@ -14,6 +14,7 @@ namespace LiveHeat.Browser.Network;
 /// Pads in real browsers, simulated phones, a board and a screen on the hub, all behind a network that does its worst one thing after another, on the real server
 /// process; beside it another network is silent for half a minute.
 /// </summary>
+[Collection(OneAtATime.Name)]
 public sealed class FaultyNetworkTests(ITestOutputHelper output)
 {
     /// <summary>Order and length of the faults.</summary>

@@ -6,6 +6,7 @@ using LiveHeat.Testing.Hosting.Faults;
 namespace LiveHeat.Browser.Network;
 
 /// <summary>A phone that falls asleep in the middle of a heat: its page stands still, and so does the clock it goes by.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class SleepTests
 {
     private const int SleepMs = 5_000;

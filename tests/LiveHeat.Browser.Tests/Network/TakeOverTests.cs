@@ -4,6 +4,7 @@ using LiveHeat.Testing.Hosting.Faults;
 namespace LiveHeat.Browser.Network;
 
 /// <summary>A second phone takes a lane over in mid-heat, while the first one is out of reach with taps that nobody else has.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class TakeOverTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 11;

@@ -5,6 +5,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>The time cap on the pad: the reps of the open set are asked for, and the target is there until the heat is ended.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class CapTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 8;

@@ -5,6 +5,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>Rounds by the clock on the pad: a round that is over asks for its reps, then there is rest, then the next athlete's round opens by itself.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class ClockRoundsTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 7;

@@ -5,6 +5,7 @@ using LiveHeat.Browser.Pages;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>What a judge hears: the count-down and GO, the last minute and the cap of the own lane, each once.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class PadSoundsTests(Hall hall) : ModuleTest(hall)
 {
     private const string Told = "async () => (await import('/pad/pad.js')).pad.sounds?.told.map(({ key }) => key.replace(/^\\S+ /, '')) ?? []";

@@ -5,6 +5,7 @@ using LiveHeat.Testing.Hosting.Faults;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>A pad that is loaded again in the middle of a heat, as when a phone threw its tab away.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class ReloadTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 4;

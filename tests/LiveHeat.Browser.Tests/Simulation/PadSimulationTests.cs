@@ -10,6 +10,7 @@ namespace LiveHeat.Browser.Simulation;
 /// The heats that the simulation makes from numbers, tapped on the pad's own modules: its clock, recorder, outbox, database, steps and lane in a real
 /// browser, on clocks, timers and a network of the plot's. LIVEHEAT_SEED=N plays one alone.
 /// </summary>
+[Collection(OneAtATime.Name)]
 public sealed class PadSimulationTests(Chromium chromium, ITestOutputHelper output) : IClassFixture<Chromium>
 {
     private const int Seeds = 30;

@@ -4,6 +4,7 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Simulation;
 
 /// <summary>A phone that slept for less than a second: too little to be sure of it, too much to keep silent.</summary>
+[Collection(OneAtATime.Name)]
 public sealed class ShortSleepTests(Hall hall) : ModuleTest(hall)
 {
     private const string APhone = """
