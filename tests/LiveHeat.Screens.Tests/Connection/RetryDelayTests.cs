@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.Extensions.Logging.Abstractions;
 
 namespace LiveHeat.Screens.Connection;
@@ -24,8 +25,8 @@ public sealed class RetryDelayTests
     {
         var time = new HastyTime(50);
         await using var connection = new HeatConnection(new Uri("http://127.0.0.1:1/hub"), new ServerClock(time), time, NullLogger<HeatConnection>.Instance);
-        var states = new List<LinkState>();
-        connection.StateChanged += states.Add;
+        var states = new ConcurrentQueue<LinkState>();    // it goes on knocking while they are counted
+        connection.StateChanged += states.Enqueue;
         connection.Start();
         await time.Enough.Task.WaitAsync(TimeSpan.FromSeconds(60));
 
