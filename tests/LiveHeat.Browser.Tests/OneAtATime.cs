@@ -3,7 +3,7 @@
 namespace LiveHeat.Browser;
 
 /// <summary>
-/// Tests that look at when something happens, in which a second browser at work would only be in the way. Those that look at how something lies on a page do without it: they go two at a time, before these.
+/// Tests of which the point is when something happens, or what a machine is put through: a second browser at work would only be in the way. The others do without it; they go two at a time, before these.
 /// </summary>
 [CollectionDefinition(Name, DisableParallelization = true)]
 public sealed class OneAtATime

@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>The board's words are files that a translator edits: all of them the same, and none left in the code.</summary>
-[Collection(OneAtATime.Name)]
 public sealed partial class BoardWordsTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly string[] Languages = ["en", "es", "fr", "de"];

@@ -4,7 +4,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>A screen that nobody sits at.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class KioskTests(Hall hall) : HallTest(hall)
 {
     /// <summary>Browsers let a page fill the screen only when somebody touches it: the first key is enough.</summary>

@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>The overall standings where people find them: at their own address, and on the board after a result.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class StandingsTests(PlayedHall hall) : HallTest<PlayedHall>(hall)
 {
     [Fact]

@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>What a screen reader is told of the board: the same as is to be seen, and nothing as true that no longer need be.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class SummaryTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

@@ -5,7 +5,6 @@ using LiveHeat.Testing.Places;
 namespace LiveHeat.Browser.Boards;
 
 /// <summary>Where a lane is by the clock, on the board, on the strip and on the pad: held to the table that the Blazor screens are held to as well.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class WhereLawTests(Hall hall) : ModuleTest(hall)
 {
     [Fact]

@@ -3,7 +3,6 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Floor;
 
 /// <summary>The hub's client knocks for ever, slower up to two seconds, and not all screens at once. RetryDelayTests says the same of the Blazor screens.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class HubTests(Hall hall) : ModuleTest(hall)
 {
     /// <summary>After so many failures in a row: the least and the most of the wait, milliseconds.</summary>

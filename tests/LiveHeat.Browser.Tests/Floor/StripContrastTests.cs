@@ -7,7 +7,6 @@ namespace LiveHeat.Browser.Floor;
 /// What a strip tells by its colours stands out from what it lies on, at 3:1 or more (WCAG 2.2, success criterion 1.4.11 Non-text Contrast), on both grounds. Ratio and
 /// relative luminance are those of WCAG 2.2.
 /// </summary>
-[Collection(OneAtATime.Name)]
 public sealed partial class StripContrastTests
 {
     /// <summary>Chalk dashes are an estimate, drawn fainter as a whole (FAINT in strip/paint.js).</summary>

@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Floor;
 
 /// <summary>Where things are along a strip: computed from expected times, which is all the strip's scale is.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class StripTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly string[] Strip = ["/floor/strip.js"];

@@ -9,7 +9,6 @@ namespace LiveHeat.Browser.Heats;
 /// A competition of three workouts (a relay for time, as many reps as possible, a heaviest lift) for two divisions, from an empty database through the
 /// screens and the judges' phones to certified results and overall standings.
 /// </summary>
-[Collection(OneAtATime.Name)]
 public sealed class WholeCompetitionTests(BareHall hall) : HallTest<BareHall>(hall)
 {
     private static readonly string[] Judges = ["Mara", "Odd", "Kim", "Sol"];

@@ -4,7 +4,6 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>The parts of the attempt view that only compute.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class AttemptModuleTests(Hall hall) : ModuleTest(hall)
 {
     [Theory]

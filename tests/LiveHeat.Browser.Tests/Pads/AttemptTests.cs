@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>Attempts at a load: what is typed is recorded, good lift or no lift, and nothing else.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class AttemptTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 7;

@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>What a phone is there for: it judges the lane, taps all of it beside the judge as a witness, or times the finish only.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class DutyTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 9;

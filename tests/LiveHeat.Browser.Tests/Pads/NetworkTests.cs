@@ -5,7 +5,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>A phone that loses its network in the middle of a heat, and gets it back.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class NetworkTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 2;

@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>The pad speaks the language of its address, else the phone's, and needs no network for it after the first load.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class PadLanguageTests(Hall hall) : HallTest(hall)
 {
     [Fact]

@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>What a judge's phone has to fetch before it can record, over the slowest network of a hall.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class PadLoadTests(DemoHall hall) : HallTest<DemoHall>(hall)
 {
     /// <summary>Of the demo's programme as it is; less would not be what a phone has to fetch in a hall.</summary>

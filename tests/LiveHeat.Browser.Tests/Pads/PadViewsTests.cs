@@ -4,7 +4,6 @@ using LiveHeat.Browser.Look;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>Every view of the pad with long names, in every language: nothing is cut or covered, all can be hit, and axe-core finds no serious fault.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class PadViewsTests(Hall hall) : HallTest(hall)
 {
     private static readonly (int Width, int Height) Usual = (390, 844), Small = (360, 640), Turned = (844, 390);

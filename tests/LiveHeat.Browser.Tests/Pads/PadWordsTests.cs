@@ -6,7 +6,6 @@ using LiveHeat.Browser.Halls;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>The pad's words are files that a translator edits: all of them the same, and none left in the code.</summary>
-[Collection(OneAtATime.Name)]
 public sealed partial class PadWordsTests(Hall hall) : ModuleTest(hall)
 {
     private static readonly string[] Languages = ["en", "es", "fr", "de"];

@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>What a touch of the pad records, and what no accident may.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class RecordingTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 1;

@@ -5,7 +5,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>Receipts that are no "accepted": on the way back from the real server, the receipt of one kind of tap is changed.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class RefusedTapTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 7;

@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>Who records: one tab of one phone, whose judge has the lane's seat; and what that judge and the desk tell each other.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class SeatTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 6;

@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>A set that the team shares, on the pad: 20 cal row for Lena and Theo, at least 9 each.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class SharedSetTests(Hall hall) : HallTest(hall)
 {
     private const int Lane = 6;

@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>What a good rep is, one touch away, for a judge who has never seen the movement.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class StandardTests(Hall hall) : HallTest(hall)
 {
     [Fact]

@@ -6,7 +6,6 @@ using LiveHeat.Testing.Steps;
 namespace LiveHeat.Browser.Pads;
 
 /// <summary>The pad's one law in a real browser, held to the table that the engine's fold is held to as well.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class StepsLawTests(Hall hall) : ModuleTest(hall)
 {
     /// <summary>In any order of arrival, and with everything arriving twice.</summary>

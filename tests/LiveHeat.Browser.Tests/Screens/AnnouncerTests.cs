@@ -9,7 +9,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>What the announcer says next, and what not yet, from real facts over a real hub.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class AnnouncerTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>Before anything is set up, every screen says so, and the desk says what to do first.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class EmptyTests(Hall hall) : HallTest(hall)
 {
     [Fact]

@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>How a heat is judged: a question on the head judge's phone while it runs, all lanes and all judges to read.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class JudgingTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

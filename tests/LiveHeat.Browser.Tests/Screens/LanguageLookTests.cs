@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>Desk, head judge and announcer in the languages whose words are longer than English: nothing is cut off, covered, or off the screen.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class LanguageLookTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel"), new(3, "Seven Left Gloves", "Mei", "Tove")];

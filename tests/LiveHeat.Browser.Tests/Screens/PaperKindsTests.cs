@@ -8,7 +8,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>From the printed card over what is typed in to the result: rounds by the clock, attempts at a lift, a machine's readings.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class PaperKindsTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka", "Perpetua"), new(2, "Tin Whistle Four", "Ravi", "Ansel", "Oona")];

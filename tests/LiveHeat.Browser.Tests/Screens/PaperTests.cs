@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>Paper cards at the desk: a lane that no phone judged, and one that both did.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class PaperTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

@@ -13,7 +13,6 @@ namespace LiveHeat.Browser.Screens;
 /// What an appeal looks at. The heat is judged on a server whose clock the test moves: lane 2 leads, lane 1 goes past it at 1:00 and is through at 4:32,
 /// lane 2 at 4:40. What lane 2 did at 1:20 comes in at 4:20 only.
 /// </summary>
-[Collection(OneAtATime.Name)]
 public sealed partial class ReplayTests(Chromium chromium) : IClassFixture<Chromium>, IAsyncLifetime
 {
     private readonly List<string> errors = [];

@@ -7,7 +7,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>Every Blazor screen, as it stands while one heat goes from the plan to its signed result: nothing on it that axe-core calls serious or critical.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class ScreensAxeTests(Hall hall) : HallTest(hall)
 {
     private static readonly Entrant[] Teams = [new(1, "Harbour Anvils", "Joss", "Ilka"), new(2, "Tin Whistle Four", "Ravi", "Ansel")];

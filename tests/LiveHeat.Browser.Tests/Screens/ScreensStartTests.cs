@@ -3,7 +3,6 @@ using Microsoft.Playwright;
 
 namespace LiveHeat.Browser.Screens;
 
-[Collection(OneAtATime.Name)]
 public sealed class ScreensStartTests(Chromium chromium) : IClassFixture<Chromium>, IDisposable
 {
     private readonly LiveHeatApp app = new();

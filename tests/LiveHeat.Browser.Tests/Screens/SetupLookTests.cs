@@ -6,7 +6,6 @@ using static Microsoft.Playwright.Assertions;
 namespace LiveHeat.Browser.Screens;
 
 /// <summary>The setup on devices that are set to other languages, whose words are longer; and what stands there before the program does.</summary>
-[Collection(OneAtATime.Name)]
 public sealed class SetupLookTests(Hall hall) : HallTest(hall)
 {
     private static readonly (int Width, int Height)[] Sizes = [(1440, 900), (390, 844)];
