@@ -53,11 +53,12 @@ public sealed class LaneJudge(SimulatedPhone phone, JudgeManner manner)
         }
 
         await Pause(random.Between(3, 12), stopping).ConfigureAwait(false);
-        var story = LaneStory.Of(phone.Sheet!, manner.Seed, manner.Spared)[phone.Lane];
+        var day = new FloorDay(manner.Seed);
+        var story = LaneStory.Of(phone.Sheet!, day, manner.Seed, manner.Spared)[phone.Lane];
         var watch = new LaneWatch(phone, manner.Time);
         while (await watch.UntilWork(stopping).ConfigureAwait(false))
         {
-            var team = new SimulatedTeam(phone.Sheet!, phone.Line!, story, manner.Rates, random);
+            var team = new SimulatedTeam(phone.Sheet!, phone.Line!, story, day, manner.Rates, random);
             await new LaneWork(phone, watch, team, story, manner.Time, random).Follow(stopping).ConfigureAwait(false);
         }
 
