@@ -64,7 +64,7 @@ internal static class Replayed
 
             {made.Forecasts} forecasts in {judged} heats played again, at a third, half, two thirds and five sixths of the time until the first finish
             {Whose(rehearsals, judged)}
-            80 % intervals held            {made.Coverage:P1}   (standard error at one moment, from heat to heat, {Error(made):P1} at most; {made.Capped} are of teams that the cap stopped: right when they reach beyond it)
+            80 % intervals held            {made.Coverage:P1}   (standard error at one moment, from heat to heat, {Error(made):P1} at most; {made.Capped} are of teams that the cap stopped, whose finish nobody knows)
             Brier score, beats the cap     {made.Cap.Own:0.0000}   pace so far goes on {made.Cap.Pace:0.0000}   order now stands {made.Cap.Order:0.0000}
             Brier score, wins              {made.Wins.Own:0.0000}   pace so far goes on {made.Wins.Pace:0.0000}   order now stands {made.Wins.Order:0.0000}
             """));

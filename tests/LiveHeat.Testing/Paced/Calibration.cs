@@ -86,7 +86,7 @@ public sealed class Calibration
         foreach (var lane in Forecast.Of(heat, at, priors, seed).Where(lane => truth.ContainsKey(lane.Lane)))
         {
             var (became, state, pace) = (truth[lane.Lane], heat.Find(lane.Lane)!, simple[lane.Lane]);
-            ByMoment[moment].Add(became.Within(lane.EarlyMs, lane.LateMs), cluster);
+            ByMoment[moment].Add(became.Held(lane), cluster);
             Capped += became.FinishMs is null ? 1 : 0;
             if (became.FinishMs is { } finish)
             {

@@ -3,12 +3,12 @@ namespace LiveHeat.Testing.Paced;
 /// <summary>How often intervals held. Lanes of one heat share their luck, so that it is the heats that are counted when one asks how sure the figure is.</summary>
 public sealed class Coverage
 {
-    private readonly Dictionary<int, (int Held, int Count)> clusters = [];
+    private readonly Dictionary<int, (double Held, int Count)> clusters = [];
 
     public int Count => clusters.Values.Sum(cluster => cluster.Count);
 
     /// <summary>0 to 1.</summary>
-    public double Share => (double)clusters.Values.Sum(cluster => cluster.Held) / Count;
+    public double Share => clusters.Values.Sum(cluster => cluster.Held) / Count;
 
     /// <summary>The share's standard error, from how it differs between clusters (the ratio estimator's).</summary>
     public double Error
@@ -22,11 +22,11 @@ public sealed class Coverage
     }
 
     /// <summary>One interval.</summary>
-    /// <param name="held">Whether it did.</param>
+    /// <param name="held">1 if it did, 0 if not; between where nobody can know.</param>
     /// <param name="cluster">What it shares its luck with.</param>
-    public void Add(bool held, int cluster)
+    public void Add(double held, int cluster)
     {
         var (before, count) = clusters.GetValueOrDefault(cluster);
-        clusters[cluster] = (before + (held ? 1 : 0), count + 1);
+        clusters[cluster] = (before + held, count + 1);
     }
 }
