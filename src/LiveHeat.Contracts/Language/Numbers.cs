@@ -52,6 +52,9 @@ public static class Numbers
     /// <summary>The plural form of a count, for our four languages: French says "0 rep" in the singular (Unicode CLDR, plural rules, from memory).</summary>
     public static string Form(long count) => Math.Abs(count) == 1 || (count == 0 && Tongue.Current == "fr") ? "one" : "other";
 
+    /// <summary>The same of a number that need not be whole: French says "1,5 point", the others "1.5 points".</summary>
+    public static string Form(decimal count) => decimal.IsInteger(count) ? Form((long)count) : Tongue.Current == "fr" && Math.Abs(count) < 2 ? "one" : "other";
+
     private static NumberFormatInfo Signs(string mark, string group) => NumberFormatInfo.ReadOnly(new NumberFormatInfo
     {
         NumberDecimalSeparator = mark,

@@ -65,6 +65,9 @@ public enum CalloutKind
 
     /// <summary>Who leads the workout since that result came in.</summary>
     WorkoutLead,
+
+    /// <summary>Who leads over the whole competition since a result was posted or signed.</summary>
+    OverallLead,
 }
 
 /// <summary>What a callout rests on.</summary>
@@ -115,6 +118,9 @@ public sealed record Callout(string Id, CalloutKind Kind, int Weight, Instant At
 
     /// <summary>What it is about where that is an earlier heat's result; null elsewhere. The lanes are empty then: they would be another heat's.</summary>
     public EarlierResult? Earlier { get; init; }
+
+    /// <summary>Who leads over the whole competition where it is about that; null elsewhere. The lanes are empty then.</summary>
+    public OverallLead? Overall { get; init; }
 
     /// <summary>Faster than in all earlier heats too.</summary>
     public bool OfDay { get; init; }

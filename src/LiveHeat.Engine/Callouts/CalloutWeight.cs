@@ -18,6 +18,7 @@ internal static class CalloutWeight
         CalloutKind.CatchToCome => (76, 60_000),
         CalloutKind.HeatResult => (72, 180_000),
         CalloutKind.CloseRace => (70, 120_000),
+        CalloutKind.OverallLead => (68, 180_000),
         CalloutKind.CapInDoubt => (66, 120_000),
         CalloutKind.RoundBegins => (64, 10_000),
         CalloutKind.WorkoutLead => (63, 180_000),

@@ -12,7 +12,7 @@ internal static class FromResults
     {
         foreach (var heat in earlier)
         {
-            if (CameIn(heat) is not { } at || CalloutWeight.Now(CalloutKind.HeatResult, 1, now - at) is null)
+            if (CameIn.At(heat) is not { } at || CalloutWeight.Now(CalloutKind.HeatResult, 1, now - at) is null)
             {
                 continue;
             }
@@ -41,16 +41,6 @@ internal static class FromResults
         }
     }
 
-    /// <summary>When a result was signed, or posted; null while it is neither.</summary>
-    private static Instant? CameIn(HeatState heat) => heat.Told switch
-    {
-        Phase.Certified => heat.Entries.Last(entry => entry.Fact is HeatFact.Certified).Fact.Instant,
-        Phase.Frozen => heat.Freeze?.Instant,
-        _ => null,
-    };
-
-    private static bool IsFinal(HeatState heat) => heat.Told == Phase.Certified && heat.Pending.Count == 0;
-
     private static Callout? Won(CameInResult told, List<ResultLine> lines)
     {
         var first = lines.Where(line => line.Place == 1 && HasShown(line)).ToList();
@@ -60,7 +50,7 @@ internal static class FromResults
             return null;
         }
 
-        var result = told.Best(first, IsFinal(told.Heat));
+        var result = told.Best(first, CameIn.IsFinal(told.Heat));
         var second = first.Count == 1 && others.Count(line => line.Place == others[0].Place) == 1 ? others[0] : null;
         return told.Make(CalloutKind.HeatResult, 1, second is null ? result : Behind(result, first[0], second));
     }
@@ -76,7 +66,7 @@ internal static class FromResults
     /// <summary>Only where an earlier heat had the division too: else whoever won leads. What was posted changed the order; its signing keeps it.</summary>
     private static Callout? Leads(CameInResult told, string division, IReadOnlyList<HeatState> earlier)
     {
-        var heats = earlier.Where(heat => CameIn(heat) is not null).ToList();
+        var heats = earlier.Where(heat => CameIn.At(heat) is not null).ToList();
         var (before, after) = (Leaders(heats.Where(heat => heat.Heat != told.Heat.Heat), division, told.Now), Leaders(heats, division, told.Now));
         if (before.Count == 0 || after.Count == 0)
         {
@@ -84,7 +74,7 @@ internal static class FromResults
         }
 
         var kept = told.Heat.Told == Phase.Certified || before.Select(result => result.Team).ToHashSet().SetEquals(after.Select(result => result.Team));
-        var official = heats.Where(heat => heat.Lanes.Any(lane => lane.Entry.Division == division)).All(IsFinal);
+        var official = heats.Where(heat => heat.Lanes.Any(lane => lane.Entry.Division == division)).All(CameIn.IsFinal);
         return told.Make(CalloutKind.WorkoutLead, kept ? 0.75 : 1, told.Best([.. after.Select(result => result.Line)], official) with { Kept = kept });
     }
 

@@ -17,11 +17,17 @@ public static class HeatCallouts
     /// <param name="earlier">The fastest of earlier heats.</param>
     /// <param name="now">The instant.</param>
     /// <param name="before">Heats of the same workout that are over: their results may come in while this one is on.</param>
+    /// <param name="overall">Who leads over the whole competition, since when.</param>
     public static CalloutSheet Of(
-        HeatState heat, Items<Placing> placings, IEnumerable<NewsItem> news, (HeatForecast Forecast, Instant At) forecast, Bests earlier, Instant now, IReadOnlyList<HeatState>? before = null)
+        HeatState heat, Items<Placing> placings, IEnumerable<NewsItem> news, (HeatForecast Forecast, Instant At) forecast, Bests earlier, Instant now, IReadOnlyList<HeatState>? before = null, IReadOnlyList<OverallNews>? overall = null)
     {
         var phase = heat.PhaseAt(now);
         var results = phase is Phase.Called or Phase.Armed or Phase.Running or Phase.Halted or Phase.Ended ? FromResults.Of(before ?? [], now) : [];
+        if (phase is not (Phase.Planned or Phase.CountingDown))
+        {
+            results = results.Concat((overall ?? []).Select(news => news.Callout(now)).OfType<Callout>());
+        }
+
         if (phase is not (Phase.Running or Phase.Halted or Phase.Ended or Phase.Frozen))
         {
             return new CalloutSheet(InOrder(results), []);

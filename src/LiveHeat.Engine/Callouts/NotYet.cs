@@ -42,7 +42,7 @@ public sealed record NotYet(NotYetWhy Why, Items<LaneNumber> Lanes)
 }
 
 /// <summary>Finds what is open.</summary>
-internal static class OpenQuestions
+public static class OpenQuestions
 {
     /// <summary>All that is open at an instant; nothing once the result is signed.</summary>
     public static Items<NotYet> Of(HeatState heat, Instant now)

@@ -29,6 +29,11 @@ public sealed class CalloutWords
             return ResultCalloutWords.Sentence(callout.Kind, earlier);
         }
 
+        if (callout.Overall is { } overall)
+        {
+            return ResultCalloutWords.Sentence(overall);
+        }
+
         var lane = Find(lanes, callout.Lanes[0]);
         var team = Team(lanes, callout.Lanes[0]);
         var other = callout.Lanes.Count > 1 ? Team(lanes, callout.Lanes[1]) : "";
@@ -57,7 +62,7 @@ public sealed class CalloutWords
     /// <summary>What it rests on.</summary>
     public string Reason(Callout callout, IReadOnlyList<LaneView> lanes) => callout.Grounds switch
     {
-        _ when callout.Earlier is { } earlier => this[earlier.Official ? "reason.official" : "reason.open"],
+        _ when (callout.Earlier?.Official ?? callout.Overall?.Official) is { } official => this[official ? "reason.official" : "reason.open"],
         CalloutGrounds.Pace => callout is { Chance: { } chance, Kind: not CalloutKind.CapInDoubt } ? this["reason.pace.chance", Percent(chance)] : this["reason.pace"],
         CalloutGrounds.Clock => this["reason.clock"],
         _ => callout is { Kind: CalloutKind.Lead or CalloutKind.Overtake } && Label(Find(lanes, callout.Lanes[0]), callout.Step) is { Length: > 0 } label ? this["reason.after", label] : this["reason.confirmed"],

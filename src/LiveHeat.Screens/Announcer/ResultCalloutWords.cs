@@ -4,7 +4,7 @@ using LiveHeat.Engine.Callouts;
 
 namespace LiveHeat.Screens.Announcer;
 
-/// <summary>Sentences about results of earlier heats. What may still change says so itself: who reads it out must not have to look for it.</summary>
+/// <summary>Sentences about results of earlier heats and what they make of the standings. What may still change says so itself: who reads it out must not have to look for it.</summary>
 internal static class ResultCalloutWords
 {
     private static readonly Wording Words = new(typeof(Callouts));
@@ -20,9 +20,24 @@ internal static class ResultCalloutWords
             _ when Ahead(result) is { } ahead => Words.Say("result.ahead", of, teams, score, ahead, result.Second!),
             _ => Words.Say("result", of, teams, score),
         };
+        return Told(sentence, result.Official);
+    }
+
+    /// <summary>Who leads over the whole competition, with how many points and how many more or fewer than the next.</summary>
+    public static string Sentence(OverallLead lead)
+    {
+        var of = lead.Division is { } division ? Words.Count("overall.division", lead.Workouts, division) : Words.Count("overall.all", lead.Workouts);
+        var points = Words.Say($"overall.points.{Numbers.Form(lead.Points)}", Numbers.Of(lead.Points));
+        points = lead.Ahead is { } ahead ? Words.Say("overall.ahead", points, Numbers.Of(ahead), lead.Second!) : points;
+        var led = lead.Kept switch { null => "now", true => "kept", false => "new" };
+        return Told(Words.Say($"overall.{led}.{Numbers.Form(lead.Teams.Count)}", of, Lists.And(lead.Teams), points), lead.Official);
+    }
+
+    private static string Told(string sentence, bool official)
+    {
         // A unit may be short for something and bring a full stop of its own.
-        sentence = sentence.EndsWith("..", StringComparison.Ordinal) ? sentence[..^1] : sentence;
-        return result.Official ? sentence : Words.Say("result.open", sentence);
+        var told = sentence.EndsWith("..", StringComparison.Ordinal) ? sentence[..^1] : sentence;
+        return official ? told : Words.Say("result.open", told);
     }
 
     private static string Score(EarlierResult result) => result switch

@@ -43,6 +43,6 @@ public sealed class SaidStore(PageScript page)
     /// <summary>A ledger that was restored counts its facts anew, and ids with them.</summary>
     private static string Key(ForecastFrame frame, HeatId heat) => $"said.{frame.Epoch}.{heat}";
 
-    /// <summary>A result that was said in one heat is not said again in the next.</summary>
-    private static HeatId HeatOf(ForecastFrame frame, Callout callout) => callout.Earlier?.Heat ?? frame.Heat;
+    /// <summary>A result, or what it made of the standings, that was said in one heat is not said again in the next.</summary>
+    private static HeatId HeatOf(ForecastFrame frame, Callout callout) => callout.Earlier?.Heat ?? callout.Overall?.Heat ?? frame.Heat;
 }

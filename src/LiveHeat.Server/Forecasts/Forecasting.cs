@@ -19,13 +19,15 @@ internal sealed class Forecasting(HeatSessions sessions, Timebase time)
     private readonly ConcurrentDictionary<HeatId, Learned> learned = new();
 
     /// <summary>The newest of a heat.</summary>
-    public ForecastFrame Of(HeatSession session)
+    /// <param name="session">The heat.</param>
+    /// <param name="overall">Who leads over the whole competition.</param>
+    public ForecastFrame Of(HeatSession session, IReadOnlyList<OverallNews> overall)
     {
         var (seen, now) = (session.Seen, time.Now);
         var before = Before(seen.State);
         var earlier = before.ConvertAll(Learn);
         var forecast = Newest(seen.State, earlier, now);
-        var told = HeatCallouts.Of(seen.State, seen.Placings, seen.News, (forecast.Forecast, forecast.At), Bests.Of(earlier.Select(heat => heat.Bests)), now, before);
+        var told = HeatCallouts.Of(seen.State, seen.Placings, seen.News, (forecast.Forecast, forecast.At), Bests.Of(earlier.Select(heat => heat.Bests)), now, before, overall);
         return ForecastMaking.Of(seen.State, sessions.Epoch, forecast.Forecast, forecast.At, told, now);
     }
 

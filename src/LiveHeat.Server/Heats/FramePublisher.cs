@@ -11,7 +11,7 @@ namespace LiveHeat.Server.Heats;
 /// Pushes frames: at once after a change, at most ten a second a heat, and once a second while a heat is live. Written as JSON once, whoever watches.
 /// </summary>
 /// <remarks>Its pauses are real time even in a fast rehearsal: screens redraw no faster.</remarks>
-internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, Forecasting forecasts, ILogger<FramePublisher> log) : BackgroundService
+internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, FloorPhones phones, SetupReader setup, Forecasting forecasts, OverallNewsroom overall, ILogger<FramePublisher> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
 
@@ -72,7 +72,8 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                 }
 
                 viewers.Offer(session.Heat, wasCurrent, RawJson.Of(frame));
-                viewers.OfferForecast(session.Heat, wasCurrent, () => RawJson.Of(forecasts.Of(session)));
+                var leads = await overall.Newest(stopping);
+                viewers.OfferForecast(session.Heat, wasCurrent, () => RawJson.Of(forecasts.Of(session, leads)));
                 if (frame.Phase != told || frame.Lanes.Count != people)
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);
@@ -94,12 +95,13 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
         }
     }
 
-    /// <summary>A result that came in is worth saying where the next heat is on, of which nothing need have changed.</summary>
+    /// <summary>A result that came in is worth saying where another heat is on, of which nothing need have changed.</summary>
     private void TellResult(HeatSession session, Phase phase, CancellationToken stopping)
     {
+        var current = sessions.Current();
         foreach (var other in phase is Phase.Frozen or Phase.Certified ? sessions.Open() : [])
         {
-            if (other != session && other.State.Told is (Phase.Called or Phase.Running or Phase.Halted or Phase.Ended))
+            if (other != session && (other == current || other.State.Told is Phase.Called or Phase.Running or Phase.Halted or Phase.Ended))
             {
                 Wake(other, stopping);
             }

@@ -126,6 +126,7 @@ internal static class Hub
         services.AddSingleton<BoardMessages>();
         services.AddSingleton<Viewers>();
         services.AddSingleton<Forecasting>();
+        services.AddSingleton<OverallNewsroom>();
         services.AddSingleton(provider => new CalledHeats(heat =>
             provider.GetRequiredService<HeatSessions>().Open().Any(session => session.Heat == heat && session.State.Snapshot is not null)));
         services.AddHostedService<FramePublisher>();

@@ -13,7 +13,7 @@ using Microsoft.AspNetCore.SignalR;
 namespace LiveHeat.Server.Hubs;
 
 /// <summary>Pushes frames and answers the clock exchange. No rules here, and nothing is written through it.</summary>
-internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phones, Forecasting forecasts, Timebase time) : Hub<IHeatWatcher>, IHeatHub
+internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phones, Forecasting forecasts, OverallNewsroom overall, Timebase time) : Hub<IHeatWatcher>, IHeatHub
 {
     /// <summary>The live heat, else the one called last, whichever that is.</summary>
     public const string Current = "current";
@@ -46,7 +46,7 @@ internal sealed class HeatHub(FindHeat heats, Viewers viewers, FloorPhones phone
         viewers.WatchForecast(Context.ConnectionId);
         var watched = viewers.HeatOf(Context.ConnectionId);
         var session = watched is { } heat ? await heats.Called(heat.Value) : await heats.Current();
-        return session is null ? null : forecasts.Of(session);
+        return session is null ? null : forecasts.Of(session, await overall.Newest(Context.ConnectionAborted));
     }
 
     [WhoMay]

@@ -93,6 +93,27 @@ public class ResultsTests
     [InlineData("12:21", true)]
     public void In_a_count_down_nothing_is_told(string at, bool told) => Assert.Equal(told, ToldIn(HeatScript.Play("start at 12:20"), at, Heat("h1", Posted)).Count > 0);
 
+    /// <summary>Who leads over the whole competition is worth saying with the result itself on the screen too; a lead that is old, or that stands as it stood, less so.</summary>
+    [Theory]
+    [InlineData("", "12:00", false, 68)]
+    [InlineData("", "12:00", true, 51)]
+    [InlineData("", "12:00", null, 51)]
+    [InlineData("", "13:30", false, 51)]
+    [InlineData("", "15:01", false, null)]
+    [InlineData("start", "12:00", false, 68)]
+    [InlineData("start at 12:10", "12:05", false, null)]
+    [InlineData("start\nend at 11:01\nfreeze at 12:00", "12:00", false, 68)]
+    public void Who_leads_over_the_whole_competition_is_told_whichever_heat_is_on_but_in_a_count_down(string heat, string at, bool? kept, int? weight)
+    {
+        var next = HeatScript.Play(heat);
+        var news = new OverallNews("overall", HeatScript.At("12:00"), new OverallLead(new HeatId("h0"), null, 2, ["Team 1"], true, 3) { Kept = kept });
+
+        var told = HeatCallouts.Of(next, LiveOrder.Of(next), [], (HeatForecast.Nothing, Some.Go), Bests.None, HeatScript.At(at), [], [news]).Callouts;
+
+        Assert.Equal(weight, told.SingleOrDefault(one => one.Kind == CalloutKind.OverallLead)?.Weight);
+        Assert.All(told, one => Assert.Equal(("overall", news.Lead), (one.Id, one.Overall)));
+    }
+
     private static HeatState Heat(string id, string score, bool certified = false, HeatSnapshot? heat = null)
     {
         var script = new HeatScript(heat).Then(score);

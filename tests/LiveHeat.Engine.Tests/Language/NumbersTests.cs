@@ -31,6 +31,19 @@ public sealed class NumbersTests
     {
         Tongue.Speak(language);
         Assert.Equal(form, Numbers.Form(count));
+        Assert.Equal(form, Numbers.Form((decimal)count));
+    }
+
+    /// <summary>Unicode CLDR, plural rules (from memory): French has the singular up to below 2, the others only at 1 itself.</summary>
+    [Theory]
+    [InlineData("en", "other")]
+    [InlineData("es", "other")]
+    [InlineData("fr", "one")]
+    [InlineData("de", "other")]
+    public void One_and_a_half_is_singular_in_French_alone(string language, string form)
+    {
+        Tongue.Speak(language);
+        Assert.Equal((form, "other"), (Numbers.Form(1.5m), Numbers.Form(2.5m)));
     }
 
     [Theory]

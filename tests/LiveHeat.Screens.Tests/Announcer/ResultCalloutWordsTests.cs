@@ -7,7 +7,7 @@ using LiveHeat.Testing;
 
 namespace LiveHeat.Screens.Announcer;
 
-/// <summary>Results of earlier heats as sentences.</summary>
+/// <summary>Results of earlier heats, and what they make of the standings, as sentences.</summary>
 public sealed class ResultCalloutWordsTests : IDisposable
 {
     private static readonly CalloutWords Words = new();
@@ -57,10 +57,40 @@ public sealed class ResultCalloutWordsTests : IDisposable
     public void A_unit_with_a_full_stop_ends_the_sentence(string language, string sentence) =>
         Assert.Equal(sentence, Told(language, CalloutKind.HeatResult, Won() with { Division = null, Ms = null }).Sentence);
 
-    private static (string Sentence, string Reason) Told(string language, CalloutKind kind, EarlierResult result)
+    [Theory]
+    [InlineData("en", false, "Open, after 2 workouts: Harbour Anvils take the overall lead with 7 points, 2.5 ahead of Quarry Lights.")]
+    [InlineData("en", true, "Open, after 2 workouts: Harbour Anvils still lead overall with 7 points, 2.5 ahead of Quarry Lights.")]
+    [InlineData("en", null, "Open, after 2 workouts: Harbour Anvils lead overall with 7 points, 2.5 ahead of Quarry Lights.")]
+    [InlineData("es", false, "Open, tras 2 pruebas: Harbour Anvils se ponen en cabeza de la general con 7 puntos, 2,5 por delante de Quarry Lights.")]
+    [InlineData("fr", true, "Open, après 2 épreuves : Harbour Anvils gardent la tête du classement général avec 7 points, 2,5 devant Quarry Lights.")]
+    [InlineData("de", null, "Open, nach 2 Workouts: Harbour Anvils führen in der Gesamtwertung mit 7 Punkten, 2,5 vor Quarry Lights.")]
+    public void Who_leads_over_the_whole_competition(string language, bool? kept, string sentence) =>
+        Assert.Equal(sentence, Told(language, Overall() with { Second = "Quarry Lights", Ahead = 2.5m, Kept = kept }).Sentence);
+
+    [Theory]
+    [InlineData("en", "Not official yet. After 1 workout: Harbour Anvils and Quarry Lights share the overall lead with 1 point.")]
+    [InlineData("es", "Aún no oficial. Tras 1 prueba: Harbour Anvils y Quarry Lights comparten la cabeza de la general con 1 punto.")]
+    [InlineData("fr", "Pas encore officiel. Après 1 épreuve : Harbour Anvils et Quarry Lights se partagent la tête du classement général avec 1 point.")]
+    [InlineData("de", "Noch nicht offiziell. Nach 1 Workout: Harbour Anvils und Quarry Lights teilen sich die Führung in der Gesamtwertung mit 1 Punkt.")]
+    public void Several_share_it_and_what_is_not_signed_says_so(string language, string sentence)
+    {
+        var (told, reason) = Told(language, new OverallLead(new HeatId("h1"), null, 1, ["Harbour Anvils", "Quarry Lights"], false, 1));
+
+        Assert.Equal(sentence, told);
+        Assert.Equal(Told(language, CalloutKind.HeatResult, Won(official: false)).Reason, reason);
+    }
+
+    private static OverallLead Overall() => new(new HeatId("h1"), "Open", 2, ["Harbour Anvils"], true, 7);
+
+    private static (string Sentence, string Reason) Told(string language, OverallLead lead) =>
+        Told(language, new Callout("id", CalloutKind.OverallLead, 60, Some.Go, CalloutGrounds.Confirmed, []) { Overall = lead });
+
+    private static (string Sentence, string Reason) Told(string language, CalloutKind kind, EarlierResult result) =>
+        Told(language, new Callout("id", kind, 60, Some.Go, CalloutGrounds.Confirmed, []) { Earlier = result });
+
+    private static (string Sentence, string Reason) Told(string language, Callout callout)
     {
         CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(language);
-        var callout = new Callout("id", kind, 60, Some.Go, CalloutGrounds.Confirmed, []) { Earlier = result };
         return (Plain(Words.Sentence(callout, [], Some.Go)), Plain(Words.Reason(callout, [])));
     }
 

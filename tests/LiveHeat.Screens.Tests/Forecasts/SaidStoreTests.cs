@@ -62,11 +62,16 @@ public sealed class SaidStoreTests : BunitContext
         Assert.Equal((0, 1, 1), (Told(store, frame).Count, Told(store, frame with { Heat = new HeatId("h2") }).Count, Told(store, frame with { Epoch = "e2" }).Count));
     }
 
-    [Fact]
-    public async Task An_earlier_heats_result_that_was_said_is_not_said_again_in_the_next_heat()
+    [Theory]
+    [InlineData(CalloutKind.HeatResult)]
+    [InlineData(CalloutKind.OverallLead)]
+    public async Task What_a_result_made_known_and_was_said_is_not_said_again_in_the_next_heat(CalloutKind kind)
     {
-        var result = new EarlierResult(new HeatId("h0"), "Heat 0", null, ["Harbour Anvils"], true, 300_000, 80);
-        var frame = Frame("won") with { Callouts = [Frame("won").Callouts[0] with { Kind = CalloutKind.HeatResult, Lanes = [], Earlier = result }] };
+        var won = Frame("won").Callouts[0] with { Kind = kind, Lanes = [] };
+        won = kind == CalloutKind.HeatResult
+            ? won with { Earlier = new EarlierResult(new HeatId("h0"), "Heat 0", null, ["Harbour Anvils"], true, 300_000, 80) }
+            : won with { Overall = new OverallLead(new HeatId("h0"), null, 2, ["Harbour Anvils"], true, 3) };
+        var frame = Frame("won") with { Callouts = [won] };
         var keeping = browser.SetupVoid("keep", _ => true);
         keeping.SetVoidResult();
         browser.Setup<string[]?>("kept", "said.e1.h0").SetResult([]);

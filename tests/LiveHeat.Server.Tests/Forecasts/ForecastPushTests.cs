@@ -77,6 +77,61 @@ public sealed class ForecastPushTests(SharedFloor shared) : FloorTest(shared)
         Assert.All(announcer.Forecasts.All, forecast => Assert.Equal(next.Id, forecast.Heat.Value));
     }
 
+    /// <summary>The last heat of a workout comes in, and the next heat on the floor is of another workout.</summary>
+    [Fact]
+    public async Task Who_leads_over_the_whole_competition_is_pushed_where_the_result_is_on_the_screen_and_where_the_next_heat_is()
+    {
+        await using var floor = await TestFloor.Open();    // the standings are those of all heats of a floor
+        (await floor.Organiser.Put("/api/setup/workouts/w-other", Some.Workout() with { Id = "w-other", Name = "Other work" })).Fine();
+        var first = await floor.Run(lanes: 2);
+        await first[1].Finish(9, afterSeconds: 300);
+        await first[2].Finish(9, afterSeconds: 5);
+        var next = await floor.Call(lanes: 2, workout: "w-other");
+        await using var announcer = await HubViewer.Connect(floor.Visitor());
+        await announcer.Watch(next.Id);
+        await announcer.WatchForecast();
+        await using var behind = await HubViewer.Connect(floor.Visitor());
+        await behind.Watch(first.Id);
+        await behind.WatchForecast();
+
+        await first.EndAndFreeze();
+
+        foreach (var viewer in new[] { announcer, behind })
+        {
+            var told = await viewer.Forecasts.First(forecast => forecast.Callouts.Any(callout => callout.Kind == CalloutKind.OverallLead));
+            Assert.Equal(("Team 1", 1m, 1m, false), told.Callouts.Single(callout => callout.Kind == CalloutKind.OverallLead).Overall is { } lead ? (lead.Teams[0], lead.Points, lead.Ahead, lead.Official) : default);
+        }
+
+        await first.Certify();
+        await announcer.Forecasts.First(forecast => forecast.Callouts.Any(callout => callout.Overall is { Official: true }));
+    }
+
+    [Fact]
+    public async Task An_earlier_heat_that_is_signed_is_told_where_the_screens_are_with_a_result_themselves()
+    {
+        await using var floor = await TestFloor.Open();
+        (await floor.Organiser.Put("/api/setup/workouts/w-other", Some.Workout() with { Id = "w-other", Name = "Other work" })).Fine();
+        var (first, second) = (await Raced(floor, "w1"), await Raced(floor, "w-other"));
+        await using var announcer = await HubViewer.Connect(floor.Visitor());
+        await announcer.Watch(second.Id);
+        Assert.Contains((await announcer.WatchForecast())!.Callouts, callout => callout.Overall is { Official: false } lead && lead.Heat.Value == second.Id);
+
+        floor.Time.Advance(TimeSpan.FromSeconds(1));
+        await first.Certify();
+
+        var told = await announcer.Forecasts.First(forecast => forecast.Callouts.Any(callout => callout.Overall?.Heat.Value == first.Id));
+        Assert.Equal(second.Id, told.Heat.Value);
+    }
+
+    private static async Task<TestHeat> Raced(TestFloor floor, string workout)
+    {
+        var heat = await floor.Run(lanes: 2, workout: workout);
+        await heat[1].Finish(9, afterSeconds: 300);
+        await heat[2].Finish(9, afterSeconds: 5);
+        await heat.EndAndFreeze();
+        return heat;
+    }
+
     [Fact]
     public async Task What_is_foretold_is_made_once_a_second_and_what_is_said_from_the_newest_fact()
     {
