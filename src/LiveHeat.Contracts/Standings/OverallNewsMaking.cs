@@ -34,7 +34,7 @@ public static class OverallNewsMaking
         var second = leaders.Count == 1 && division.Lines.Where(line => line.Place == 2).ToList() is [var next] && next.Total != leaders[0].Total ? next : null;
         var lead = new OverallLead(
             last.Heat, named ? division.Name : null, counting.Count, leaders.Select(line => line.Name).ToItems(),
-            !division.Provisional && heats.TrueForAll(CameIn.IsFinal), leaders[0].Total)
+            heats.TrueForAll(CameIn.IsFinal), leaders[0].Total)
         {
             Second = second?.Name,
             Ahead = second is null ? null : Math.Abs(second.Total - leaders[0].Total),

@@ -2,10 +2,11 @@ using LiveHeat.Contracts.Setup;
 using LiveHeat.Engine;
 using LiveHeat.Engine.Heats;
 using LiveHeat.Engine.Timing;
+using LiveHeat.Engine.Workouts;
 
 namespace LiveHeat.Rehearsal.Demo;
 
-/// <summary>An invented competition to try everything on: three heats, eighteen teams, three workouts.</summary>
+/// <summary>An invented competition to try everything on: six heats, eighteen teams, three workouts: every team does all three, so that there are standings over the whole competition.</summary>
 public static class DemoCompetition
 {
     public const string Name = "Copper Kettle Relays";
@@ -16,6 +17,9 @@ public static class DemoCompetition
     /// <summary>The most lanes that any heat has, from lane 1 without a gap.</summary>
     public const int Lanes = 10;
 
+    /// <summary>How many heats there are.</summary>
+    public const int Heats = 6;
+
     private const int BetweenHeatsMs = 15 * 60_000;
 
     /// <summary>Everything, with the first heat planned for the instant given.</summary>
@@ -25,12 +29,15 @@ public static class DemoCompetition
         DemoWorkouts.All,
         [.. DemoTeams.All],
         [
-            Heat(1, "Heat 1", DemoWorkouts.KettleRun.Id, firstHeat, DemoTeams.First),
-            Heat(2, "Heat 2", DemoWorkouts.StoneSoup.Id, firstHeat + BetweenHeatsMs, DemoTeams.Second),
-            Heat(3, "Heat 3", DemoWorkouts.LastFerry.Id, firstHeat + (2 * BetweenHeatsMs), DemoTeams.First),
+            Heat(1, DemoWorkouts.KettleRun, firstHeat, DemoTeams.First),
+            Heat(2, DemoWorkouts.StoneSoup, firstHeat, DemoTeams.Second),
+            Heat(3, DemoWorkouts.LastFerry, firstHeat, DemoTeams.First),
+            Heat(4, DemoWorkouts.KettleRun, firstHeat, DemoTeams.Second),
+            Heat(5, DemoWorkouts.StoneSoup, firstHeat, DemoTeams.First),
+            Heat(6, DemoWorkouts.LastFerry, firstHeat, DemoTeams.Second),
         ]);
 
-    private static HeatSetup Heat(int number, string title, string workout, Instant plannedAt, IReadOnlyList<TeamSetup> teams) => new(
-        $"h{number}", number, title, workout, plannedAt,
+    private static HeatSetup Heat(int number, Workout workout, Instant first, IReadOnlyList<TeamSetup> teams) => new(
+        $"h{number}", number, $"Heat {number}", workout.Id, first + ((number - 1) * BetweenHeatsMs),
         teams.Select((team, i) => new HeatSetupLane(new LaneNumber(i + 1), team.Id)).ToItems());
 }

@@ -15,7 +15,7 @@ public sealed record LaneStory(double Strength, double Tiring, int? NetworkLostA
 
     // Guesses from the floor: common practice, no source. The cap lies where about eight teams of ten make it.
     private const double StrengthSpread = 0.11;
-    private const double ShareOfCap = 0.91;
+    private const double ShareOfCap = 0.86;
     private const double MeanTiring = 0.12;
     private const double TiringSpread = 0.06;
 

@@ -60,7 +60,7 @@ public sealed class HeatRehearsal(RehearsalOptions options)
         }
 
         await organiser.SetUp(DemoCompetition.Make(programme.ServerNow + FirstHeatInMs), stopping).ConfigureAwait(false);
-        say.Report($"{DemoCompetition.Name} is set up: {DemoTeams.All.Count()} teams, 3 heats.");
+        say.Report($"{DemoCompetition.Name} is set up: {DemoTeams.All.Count()} teams, {DemoCompetition.Heats} heats.");
         return await organiser.Programme(stopping).ConfigureAwait(false);
     }
 

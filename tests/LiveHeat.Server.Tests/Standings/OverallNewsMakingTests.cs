@@ -94,6 +94,10 @@ public sealed class OverallNewsMakingTests
     public void An_earlier_result_that_is_not_signed_leaves_it_open() =>
         Assert.False(Assert.Single(Told(First(certified: false), Second("7:00 5:00 6:00", certified: true))).Lead.Official);
 
+    [Fact]
+    public void Signed_with_a_lane_pending_it_is_not_final() =>
+        Assert.False(Assert.Single(Told(First(then: "end at 10:10\nfreeze at 10:20\nlane 3 appeals at 10:25"))).Lead.Official);
+
     [Theory]
     [InlineData("end at 10:10")]
     [InlineData("lane 2 reads back disputed at 9:00\nend at 10:10\nfreeze at 10:20")]

@@ -22,9 +22,10 @@ public class DemoCompetitionTests
     }
 
     [Fact]
-    public void Has_three_heats_of_8_10_and_8_lanes_without_a_gap()
+    public void Has_heats_of_8_and_10_lanes_in_turn_without_a_gap()
     {
-        Assert.Equal([8, 10, 8], Setup.Heats.Select(heat => heat.Lanes.Count));
+        Assert.Equal([8, 10, 8, 10, 8, 10], Setup.Heats.Select(heat => heat.Lanes.Count));
+        Assert.Equal(DemoCompetition.Heats, Setup.Heats.Count);
         Assert.All(Setup.Heats, heat => Assert.Equal(Enumerable.Range(1, heat.Lanes.Count), heat.Lanes.Select(lane => lane.Lane.Value)));
         Assert.Equal(DemoCompetition.Lanes, Setup.Heats.Max(heat => heat.Lanes.Count));
         Assert.All(Setup.Heats, heat => Assert.Contains(DemoCompetition.FreeLane, heat.Lanes.Select(lane => lane.Lane)));
@@ -36,6 +37,11 @@ public class DemoCompetitionTests
         var divisions = DemoSheets.Sheet(1).Lanes.Select(lane => lane.DivisionName).Distinct();
         Assert.Equal(["Open", "Mixed"], divisions);
     }
+
+    [Fact]
+    public void Every_team_does_every_workout_once() => Assert.Equal(
+        Setup.Teams.SelectMany(team => Setup.Workouts.Select(workout => (team.Id, workout.Id))).Order(),
+        Setup.Heats.SelectMany(heat => heat.Lanes.Select(lane => (lane.Team, heat.Workout))).Order());
 
     [Fact]
     public void Never_asks_a_team_into_the_heat_after_its_own()
