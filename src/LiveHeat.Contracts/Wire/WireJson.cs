@@ -29,7 +29,7 @@ public static class WireJson
         (typeof(Workout), "penalty"), (typeof(Workout), "consequences"), (typeof(HeatSnapshot), "appealMinutes"), (typeof(HeatFact.Certified), "pending"), (typeof(HeatFact.Frozen), "missing"), (typeof(HeatFact.Frozen), "noTiebreak"), (typeof(HeatCommand.Certify), "pending"), (typeof(HeatFact.CapDecided), "round"), (typeof(HeatCommand.DecideCap), "round"),
         (typeof(HeatFact.Penalised), "part"), (typeof(HeatFact.AppealDecided), "part"), (typeof(HeatCommand.Penalise), "part"), (typeof(HeatCommand.DecideAppeal), "part"), (typeof(ResultPenalty), "part"), (typeof(ResultAppeal), "part"), (typeof(SheetLane), "parts"),
         (typeof(NearTie), "round"),
-        (typeof(Callout), "round"), (typeof(Callout), "worth"), (typeof(Callout), "ahead"), (typeof(Callout), "earlier"), (typeof(NotYet), "round"), (typeof(LiveLane), "resting"), (typeof(LiveLane), "turnsAt"),
+        (typeof(Callout), "round"), (typeof(Callout), "worth"), (typeof(Callout), "ahead"), (typeof(Callout), "earlier"), (typeof(Callout), "overall"), (typeof(NotYet), "round"), (typeof(LiveLane), "resting"), (typeof(LiveLane), "turnsAt"),
         (typeof(ProgramList), "message"), (typeof(ProgramList), "screen"), (typeof(CompetitionSetup), "screen"),
         (typeof(TeamSetup), "say"), (typeof(TeamSetup), "athletesSay"), (typeof(TeamSetup), "home"), (typeof(TeamSetup), "facts"),
     ];

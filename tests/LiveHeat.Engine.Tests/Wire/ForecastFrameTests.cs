@@ -68,6 +68,21 @@ public class ForecastFrameTests
     }
 
     [Fact]
+    public void A_lead_over_the_whole_competition_crosses_the_wire_to_the_letter_and_back()
+    {
+        var told = new CalloutSheet(
+            [new Callout("overall-lead.h0.1.frozen.open", CalloutKind.OverallLead, 68, Some.Go, CalloutGrounds.Confirmed, []) { Overall = new OverallLead(new HeatId("h0"), "Open", 2, ["Team 1"], false, 7.5m) { Second = "Team 2", Ahead = 2, Kept = true } }],
+            []);
+
+        var json = JsonSerializer.Serialize(Frame(told: told), WireJson.Options);
+
+        Assert.Contains("""
+            "kind":"overall-lead","weight":68,"at":1795600420000,"grounds":"confirmed","lanes":[],"step":null,"place":null,"ms":null,"due":null,"chance":null,"overall":{"heat":"h0","division":"Open","workouts":2,"teams":["Team 1"],"official":false,"points":7.5,"second":"Team 2","ahead":2,"kept":true},"ofDay":false}
+            """.Trim(), json, StringComparison.Ordinal);
+        Assert.Equal(told.Callouts, JsonSerializer.Deserialize<ForecastFrame>(json, WireJson.Options)!.Callouts);
+    }
+
+    [Fact]
     public void What_only_rounds_by_the_clock_have_stands_where_they_are_and_nowhere_else()
     {
         var told = new CalloutSheet(
