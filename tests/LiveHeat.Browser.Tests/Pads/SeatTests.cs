@@ -34,6 +34,26 @@ public sealed class SeatTests(Hall hall) : HallTest(hall)
         await Expect(phone.Pad).Not.ToHaveAttributeAsync("data-view", "join");
     }
 
+    /// <summary>Only one tab may record, and a slow browser takes a while to say that it is this one: until then the pad shows another view.</summary>
+    [Fact]
+    public async Task The_code_of_the_link_is_still_there_when_a_slow_phone_knows_late_that_it_is_the_only_tab()
+    {
+        var (phone, code) = (await Phone(), await Hall.CodeOf(Lane));
+        await phone.Page.AddInitScriptAsync("""
+            const { locks } = navigator, request = locks.request.bind(locks);
+            locks.request = (...asked) => new Promise(done => { window.grant = () => done(request(...asked)); });
+            """);
+        await phone.Open($"#{code}");
+        await phone.IsAt("tab");
+        await phone.Page.EvaluateAsync("grant()");
+        await phone.IsAt("join");
+
+        await Expect(phone.Act("code")).ToHaveValueAsync(code);
+        await phone.Act("name").FillAsync("Mara");
+        await phone.Touch("join");
+        await Expect(phone.Pad).Not.ToHaveAttributeAsync("data-view", "join");
+    }
+
     [Fact]
     public async Task Of_two_tabs_only_one_records_until_the_judge_says_which()
     {

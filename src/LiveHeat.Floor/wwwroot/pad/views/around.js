@@ -23,6 +23,7 @@ export function join(pad) {
   const code = field('code', { autocomplete: 'off', autocapitalize: 'characters', maxlength: 12 }), name = field('name', { autocomplete: 'name', maxlength: 40 });
   const word = h('p.problem', { role: 'alert' }), hint = quiet(''), title = h('h1'), go = h('button.big', { act: 'join' }, say('join.go'));
   name.value = session.kept.joined?.judge ?? '';
+  code.value = pad.pendingCode;   // a slow browser grants the lock late: the view was left, and comes back
   go.type = 'submit';
   const root = h('form.body', {}, title, lead(say('join.ask')), hint, h('label', {}, say('join.code'), code), h('label', {}, say('join.name'), name), word, go);
   root.onsubmit = async event => {
