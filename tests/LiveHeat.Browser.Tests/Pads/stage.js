@@ -57,7 +57,7 @@ async ({ team, athletes }) => {
 
   const scenes = {
     'join': () => ({ kept: { joined: null } }),
-    'signed out': () => ({ kept: { heat: null }, pad: { pendingCode: 'K7F3M2QX' }, signedOut: true, then: () => document.querySelector('[data-act=join]').click() }),
+    'signed out': () => ({ kept: { heat: null }, pad: { pendingCode: 'K7F3M2QX' }, signedOut: true, then: () => { document.querySelector('[data-act=code]').value = ''; document.querySelector('[data-act=join]').click(); } }),
     'waiting': () => ({ kept: { heat: null } }),
     'nothing planned': () => ({ kept: { heat: null }, program: { heats: [] } }),
     'confirm': () => ({ ...before('called'), kept: { seat: null } }),
