@@ -22,7 +22,7 @@ public static class OverallNewsMaking
 
     private static OverallNews? Of(StandingsDivision division, bool named, SetupAll setup, List<HeatState> posted, Instant now)
     {
-        var counting = division.Workouts.Where((_, i) => division.Lines.Any(line => line.Scores[i] is { Counts: true })).Select(Whole).ToHashSet();
+        var counting = division.Workouts.Where((_, i) => division.Lines.Any(line => line.Scores[i] is { Counts: true })).Select(StandingsMaking.WorkoutOf).ToHashSet();
         var heats = posted.Where(heat => counting.Contains(heat.Snapshot!.Workout.Id) && heat.Lanes.Any(lane => lane.Entry.Division == division.Division)).ToList();
         var leaders = Leaders(division);
         if (division.Workouts.Count < 2 || leaders.Count == 0 || heats.Exists(heat => IsOpen(heat, division.Division, now)))
@@ -50,9 +50,6 @@ public static class OverallNewsMaking
     }
 
     private static List<StandingsLine> Leaders(StandingsDivision division) => [.. division.Lines.Where(line => line.Place == 1)];
-
-    /// <summary>The workout, also where its parts give points apart.</summary>
-    private static string Whole(StandingsWorkout workout) => workout.Workout.Split('#')[0];
 
     private static bool IsOpen(HeatState heat, string division, Instant now) =>
         OpenQuestions.Of(heat, now).SelectMany(question => question.Lanes).Any(lane => heat.Find(lane)?.Entry.Division == division);

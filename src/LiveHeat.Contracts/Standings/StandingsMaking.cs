@@ -13,6 +13,9 @@ namespace LiveHeat.Contracts.Standings;
 /// <summary>Makes the standings from what is set up and from the heats that have started.</summary>
 public static class StandingsMaking
 {
+    /// <summary>Stands between a workout's id and the number of a part that gives points by itself.</summary>
+    private const char PartMark = '#';
+
     private static readonly Wording Words = new(typeof(StandingsMaking));
 
     /// <summary>The standings as they are at the instant.</summary>
@@ -22,6 +25,9 @@ public static class StandingsMaking
         var rule = setup.Points.ToRule();
         return new StandingsTable(setup.Competition.Name, setup.Points, setup.Divisions.Select(division => Division(division, setup, heats, rule)).Where(made => made.Lines.Count > 0).ToItems());
     }
+
+    /// <summary>The id of the workout, also of a part that gives points by itself.</summary>
+    internal static string WorkoutOf(StandingsWorkout scored) => scored.Workout.Split(PartMark)[0];
 
     private static StandingsDivision Division(DivisionSetup division, SetupAll setup, List<Floor> heats, PointsRule rule)
     {
@@ -72,7 +78,7 @@ public static class StandingsMaking
         {
             var placed = PartOrder.Of(results, part, setup.Competition.Rounding);
             yield return new Scored(
-                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}#{part + 1}"), PartOf(workout.Name, parts[part]), part == parts.Count - 1 ? goOn : null,
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{workout.Id}{PartMark}{part + 1}"), PartOf(workout.Name, parts[part]), part == parts.Count - 1 ? goOn : null,
                 WithAbsent(placed.Select(one => one.Place).ToItems(), teams, heats),
                 placed.ToDictionary(one => one.Place.Team, one => new Made(heatOf[one.Place.Team], one.Score.OfficialMs, one.Score.Worth) { Unit = unit }));
         }

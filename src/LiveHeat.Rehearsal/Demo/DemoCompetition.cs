@@ -17,9 +17,6 @@ public static class DemoCompetition
     /// <summary>The most lanes that any heat has, from lane 1 without a gap.</summary>
     public const int Lanes = 10;
 
-    /// <summary>How many heats there are.</summary>
-    public const int Heats = 6;
-
     private const int BetweenHeatsMs = 15 * 60_000;
 
     /// <summary>Everything, with the first heat planned for the instant given.</summary>

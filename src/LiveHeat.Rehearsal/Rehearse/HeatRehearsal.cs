@@ -59,8 +59,9 @@ public sealed class HeatRehearsal(RehearsalOptions options)
             return programme;
         }
 
-        await organiser.SetUp(DemoCompetition.Make(programme.ServerNow + FirstHeatInMs), stopping).ConfigureAwait(false);
-        say.Report($"{DemoCompetition.Name} is set up: {DemoTeams.All.Count()} teams, {DemoCompetition.Heats} heats.");
+        var setup = DemoCompetition.Make(programme.ServerNow + FirstHeatInMs);
+        await organiser.SetUp(setup, stopping).ConfigureAwait(false);
+        say.Report($"{DemoCompetition.Name} is set up: {setup.Teams.Count} teams, {setup.Heats.Count} heats.");
         return await organiser.Programme(stopping).ConfigureAwait(false);
     }
 

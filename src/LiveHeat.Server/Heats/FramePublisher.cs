@@ -72,8 +72,6 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                 }
 
                 viewers.Offer(session.Heat, wasCurrent, RawJson.Of(frame));
-                var leads = await overall.Newest(stopping);
-                viewers.OfferForecast(session.Heat, wasCurrent, () => RawJson.Of(forecasts.Of(session, leads)));
                 if (frame.Phase != told || frame.Lanes.Count != people)
                 {
                     (told, people) = (frame.Phase, frame.Lanes.Count);
@@ -81,6 +79,8 @@ internal sealed class FramePublisher(HeatSessions sessions, Viewers viewers, Flo
                     TellResult(session, frame.Phase, stopping);
                 }
 
+                var leads = await overall.Newest(stopping);
+                viewers.OfferForecast(session.Heat, wasCurrent, () => RawJson.Of(forecasts.Of(session, leads)));
                 await Task.Delay(Pause, stopping);
             }
             catch (OperationCanceledException)

@@ -20,25 +20,17 @@ public sealed class OverallNewsMakingTests
         [.. heats.Select((heat, i) => new HeatSetup(heat.Id, i + 1, $"Heat {i + 1}", heat.Workout, null, Enumerable.Range(1, 3).Select(team => new HeatSetupLane(new LaneNumber(team), $"t{team}")).ToItems()))]);
 
     /// <summary>A heat of the three teams, each at work for so many minutes.</summary>
-    private static HeatState Heat(string id, string workout, string minutes, string then, bool certified = false)
+    private static HeatState Heat(string id, string workout, string minutes, string then)
     {
         var snapshot = Some.Snapshot(3, Some.Workout() with { Id = workout, Name = workout });
         snapshot = snapshot with { Lanes = Enumerable.Range(1, 3).Select(team => Some.Entry(team) with { Team = $"t{team}", Name = $"Team {team}" }).ToItems() };
         var finishes = minutes.Split(' ').Select((finish, i) => (Lane: i + 1, At: finish)).OrderBy(one => one.At, StringComparer.Ordinal).Select(one => $"lane {one.Lane} step 9 done at {one.At}");
-        var script = new HeatScript(snapshot).Then($"start\n{string.Join('\n', finishes)}\n{then}");
-        if (certified)
-        {
-            var at = script.State.Freeze!.Instant + 20_000;
-            script.Append(new HeatFact.Certified { Id = Some.Id("one", 1), Instant = at, By = Some.Organiser, Head = script.State.SignedHead });
-            script.Append(new HeatFact.Certified { Id = Some.Id("two", 1), Instant = at, By = Some.HeadJudge, Head = script.State.SignedHead });
-        }
-
-        return HeatState.Fold(new HeatId(id), script.Entries);
+        return HeatState.Fold(new HeatId(id), new HeatScript(snapshot).Then($"start\n{string.Join('\n', finishes)}\n{then}").Entries);
     }
 
-    private static HeatState First(bool certified = true, string then = "end at 10:10\nfreeze at 10:20") => Heat("h1", "w1", "5:00 6:00 7:00", then, certified);
+    private static HeatState First(bool certified = true, string then = "end at 10:10\nfreeze at 10:20") => Heat("h1", "w1", "5:00 6:00 7:00", certified ? $"{then}\nsign organiser at 10:30\nsign head judge at 10:40" : then);
 
-    private static HeatState Second(string minutes, bool certified = false, string then = "end at 10:10\nfreeze at 14:00") => Heat("h2", "w2", minutes, then, certified);
+    private static HeatState Second(string minutes, bool certified = false, string then = "end at 10:10\nfreeze at 14:00") => Heat("h2", "w2", minutes, certified ? $"{then}\nsign organiser at 14:10\nsign head judge at 14:20" : then);
 
     private static IReadOnlyList<OverallNews> Told(params HeatState[] called) => OverallNewsMaking.Of(Setup, called, HeatScript.At("14:30"));
 
@@ -119,6 +111,27 @@ public sealed class OverallNewsMakingTests
         Assert.Empty(OverallNewsMaking.Of(
             both with { Heats = [both.Heats[0], both.Heats[1] with { Lanes = [new HeatSetupLane(new LaneNumber(1), "t4")] }, both.Heats[2]], Teams = [.. both.Teams, new TeamSetup("t4", "Team 4", "open", ["Ann", "Bo", "Cy"])] },
             [First()], HeatScript.At("14:30")));
+    }
+
+    /// <summary>Parts give points apart: who leads by them is told, of the one workout that it is.</summary>
+    [Fact]
+    public void Parts_of_one_workout_that_are_scored_apart_are_added_up_too()
+    {
+        var parted = Some.Workout() with { Id = "w1", Prescriptions = [Some.Prescription() with { Parts = (Items<WorkoutPart>)[new("Opening", new TiebreakSet(1, 2)), new("Long end", null)] }] };
+        var heat = HeatState.Fold(new HeatId("h1"), new HeatScript(Some.Snapshot(2, parted)).Then("""
+            start
+            lane 1 step 2 done at 1:00
+            lane 2 step 2 done at 0:50
+            lane 2 step 9 done at 7:20
+            lane 1 step 9 done at 7:40
+            end at 10:10
+            freeze at 10:20
+            """).Entries);
+        var setup = Make(("h1", "w1")) with { Workouts = [parted], Heats = [] };
+
+        var lead = Assert.Single(OverallNewsMaking.Of(setup, [heat], HeatScript.At("14:30"))).Lead;
+
+        Assert.Equal((1, "Team 2", 2m, 2m), (lead.Workouts, lead.Teams.Single(), lead.Points, lead.Ahead));
     }
 
     [Fact]
