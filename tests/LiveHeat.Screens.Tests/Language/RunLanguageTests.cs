@@ -99,6 +99,7 @@ public sealed class RunLanguageTests : BunitContext, IAsyncLifetime
         if (page.FindAll("[data-lane='1'] [data-act='open-lane']") is [var lane, ..])
         {
             lane.Click();
+            page.WaitForElement("[data-act='close-lane']", Patience);
             Holds(language, page, 12);
         }
     }
@@ -113,8 +114,10 @@ public sealed class RunLanguageTests : BunitContext, IAsyncLifetime
         foreach (var number in new[] { 1, 2 })
         {
             page.WaitForElement($"[data-lane='{number}'] [data-act='open-lane']", Patience).Click();
+            var back = page.WaitForElement("[data-act='close-lane']", Patience);    // a busy machine shows the lane a moment after the click
+            Assert.Contains(Words.HeadJudgeWords.Back, back.TextContent, StringComparison.Ordinal);
             Holds(language, page, 6);
-            page.FindAll("button").First(button => button.TextContent.Contains(Words.HeadJudgeWords.Back, StringComparison.Ordinal)).Click();
+            page.Find("[data-act='close-lane']").Click();
         }
     }
 
